@@ -1,0 +1,10 @@
+package bywash.tui.command;
+
+/** Entry point. */
+public final class Main {
+    private Main() {}
+
+    public static void main(String[] args) {
+        System.out.println("bywash");
+    }
+}

@@ -1,0 +1,26 @@
+package bywash.rules.alarm;
+
+import java.time.Instant;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * One change of one alarm's state: what an alarm line prints.
+ *
+ * @param incident id shared by alarms with one cause
+ * @param values numbers ({@link Double}, with the unit in the key) and words ({@link String}), in order
+ */
+public record AlarmTransition(
+        Instant at,
+        AlarmKind kind,
+        String subject,
+        AlarmState state,
+        Priority priority,
+        String incident,
+        String message,
+        Map<String, Object> values) {
+    public AlarmTransition {
+        values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+    }
+}

@@ -1,0 +1,46 @@
+package bywash.rules.detect;
+
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the balance of one vessel says now. Rates are L/min, volumes L, errors one standard error.
+ *
+ * @param vessel id
+ * @param verdict the decision
+ * @param rateLMin positive into the vessel, negative out of it
+ * @param volumeL since {@code since}, positive in
+ * @param since estimated onset; null while quiet
+ * @param source words for where it comes from: a reserve's id, {@code outside} or {@code unknown}
+ * @param overflowAt when the vessel overflows at this rate; null when it does not
+ * @param dryAt when it runs dry at this rate; null when it does not
+ * @param why evidence in words
+ */
+public record FlowFinding(
+        String vessel,
+        Verdict verdict,
+        double rateLMin,
+        double rateSeLMin,
+        double volumeL,
+        double volumeSeL,
+        @Nullable Instant since,
+        String source,
+        @Nullable Instant overflowAt,
+        @Nullable Instant dryAt,
+        String why) {
+
+    /** The decision. */
+    public enum Verdict {
+        /** Not enough readings yet to tell. */
+        LEARNING,
+        QUIET,
+        /** Water is coming in as declared. */
+        PLANNED,
+        UNPLANNED_INFLOW,
+        UNPLANNED_LOSS,
+        /** Still flowing after a top-up was ended, or past its volume or time. */
+        LINE_NOT_SHUT,
+        /** The pump has stopped and pipes drain back: a bounded rise, no water enters. */
+        DRAIN_DOWN
+    }
+}

@@ -1,0 +1,33 @@
+package bywash.rules.engine;
+
+import bywash.rules.site.Band;
+import bywash.rules.site.Probe;
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The latest of one probe.
+ *
+ * @param value NaN before the first reading; unit as the quantity's
+ * @param at time of the reading; null before the first
+ * @param band the good band; null where none applies
+ * @param perHour trend over the last half hour in units an hour; NaN while unknown
+ */
+public record ProbeStatus(
+        Probe probe,
+        double value,
+        @Nullable Instant at,
+        Health health,
+        @Nullable Band band,
+        double perHour) {
+
+    /** Whether the reading can be believed. */
+    public enum Health {
+        GOOD,
+        /** Nothing received yet. */
+        WAITING,
+        SILENT,
+        STUCK,
+        IMPLAUSIBLE
+    }
+}

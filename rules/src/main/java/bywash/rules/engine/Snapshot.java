@@ -1,0 +1,36 @@
+package bywash.rules.engine;
+
+import bywash.rules.alarm.AlarmView;
+import bywash.rules.chlorine.ResidualEstimate;
+import bywash.rules.detect.TopUp;
+import bywash.rules.site.Site;
+import bywash.rules.site.Stocking;
+import java.time.Instant;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Everything a screen needs at one moment; immutable.
+ *
+ * @param at event time; null before the first event
+ * @param alarms not normal, most urgent first
+ * @param topUp the running top-up, or the last one ended; null when there was none
+ * @param feedUp whether the feed is connected
+ */
+public record Snapshot(
+        Site site,
+        @Nullable Instant at,
+        Stocking stocking,
+        List<ProbeStatus> probes,
+        List<VesselStatus> vessels,
+        ResidualEstimate residual,
+        List<AlarmView> alarms,
+        @Nullable TopUp topUp,
+        boolean feedUp,
+        String feedDetail) {
+    public Snapshot {
+        probes = List.copyOf(probes);
+        vessels = List.copyOf(vessels);
+        alarms = List.copyOf(alarms);
+    }
+}

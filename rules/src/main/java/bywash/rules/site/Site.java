@@ -1,0 +1,56 @@
+package bywash.rules.site;
+
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One body of recirculating water with its vessels, probes and mains supply.
+ *
+ * @param elevationM above sea level, m, -500 to 5000
+ * @param vessels in the order of the site file
+ * @param probes in the order of the site file
+ */
+public record Site(
+        String name,
+        String id,
+        ZoneId timeZone,
+        double elevationM,
+        Stocking stocking,
+        Units units,
+        Mains mains,
+        List<Vessel> vessels,
+        List<Probe> probes,
+        List<Limit> limits) {
+    public Site {
+        vessels = List.copyOf(vessels);
+        probes = List.copyOf(probes);
+        limits = List.copyOf(limits);
+    }
+
+    public Optional<Vessel> vessel(String id) {
+        return vessels.stream().filter(v -> v.id().equals(id)).findFirst();
+    }
+
+    public Optional<Probe> probe(String id) {
+        return probes.stream().filter(p -> p.id().equals(id)).findFirst();
+    }
+
+    public Optional<Probe> probe(String vesselId, Quantity quantity) {
+        return probes.stream()
+                .filter(p -> p.vessel().equals(vesselId) && p.quantity() == quantity)
+                .findFirst();
+    }
+
+    public List<Vessel> vessels(VesselRole role) {
+        return vessels.stream().filter(v -> v.role() == role).toList();
+    }
+
+    /** Volume that recirculates, all vessels but the reserves, L. */
+    public double systemVolumeL() {
+        return vessels.stream()
+                .filter(v -> v.role() != VesselRole.RESERVE)
+                .mapToDouble(Vessel::volumeL)
+                .sum();
+    }
+}

@@ -1,0 +1,53 @@
+package bywash.ingest.recording;
+
+import bywash.rules.event.OperatorEntry;
+import java.util.Arrays;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** The closed family of operator entries, so that a switch over it is complete. */
+enum EntryKind {
+    TOP_UP_START("top-up-start", OperatorEntry.TopUpStart.class),
+    TOP_UP_END("top-up-end", OperatorEntry.TopUpEnd.class),
+    BATCH_FILL("batch-fill", OperatorEntry.BatchFill.class),
+    BATCH_TREAT("batch-treat", OperatorEntry.BatchTreat.class),
+    TEST("test", OperatorEntry.WaterTest.class),
+    STOCKING("stocking", OperatorEntry.StockingChange.class),
+    FEED("feed", OperatorEntry.Feed.class),
+    FISH_IN("fish-in", OperatorEntry.FishIn.class),
+    HARVEST("harvest", OperatorEntry.Harvest.class),
+    CALIBRATE("calibrate", OperatorEntry.Calibrate.class),
+    ACKNOWLEDGE("acknowledge", OperatorEntry.Acknowledge.class),
+    SHELVE("shelve", OperatorEntry.Shelve.class),
+    UNSHELVE("unshelve", OperatorEntry.Unshelve.class),
+    NOTE("note", OperatorEntry.Note.class);
+
+    private final String word;
+    private final Class<? extends OperatorEntry> type;
+
+    EntryKind(String word, Class<? extends OperatorEntry> type) {
+        this.word = word;
+        this.type = type;
+    }
+
+    String word() {
+        return word;
+    }
+
+    Class<? extends OperatorEntry> type() {
+        return type;
+    }
+
+    static @Nullable EntryKind of(String word) {
+        for (EntryKind kind : values()) {
+            if (kind.word.equals(word)) {
+                return kind;
+            }
+        }
+        return null;
+    }
+
+    static String words() {
+        return Arrays.stream(values()).map(EntryKind::word).collect(Collectors.joining(", "));
+    }
+}

@@ -1,0 +1,55 @@
+package bywash.ingest.recording;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.Closeable;
+import java.io.Flushable;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+
+/** Writes recorded lines as JSON Lines, UTF-8, keys in a fixed order. Not safe for use by more than one thread. */
+public final class RecordingWriter implements Closeable, Flushable {
+    private final JsonGenerator json;
+
+    /** @param out closed with this writer; wrap it in a GZIPOutputStream for a .gz */
+    public RecordingWriter(OutputStream out) throws IOException {
+        this.json = JsonLines.FACTORY.createGenerator(out);
+        this.json.setRootValueSeparator(null);
+    }
+
+    public void write(RecordedLine line) throws IOException {
+        if (line instanceof RecordedLine.Entry e) {
+            EntryWriter.write(json, e.entry());
+        } else {
+            writeMessage((RecordedLine.Message) line);
+        }
+        json.writeRaw('\n');
+    }
+
+    private void writeMessage(RecordedLine.Message m) throws IOException {
+        json.writeStartObject();
+        json.writeStringField("time", IsoTime.format(m.time()));
+        json.writeStringField("topic", m.topic());
+        String text = new String(m.payload(), StandardCharsets.UTF_8);
+        if (text.indexOf('\uFFFD') < 0 || Arrays.equals(text.getBytes(StandardCharsets.UTF_8), m.payload())) {
+            json.writeStringField("payload", text);
+        } else {
+            json.writeFieldName("payload64");
+            json.writeBinary(m.payload());
+        }
+        json.writeNumberField("qos", m.qos());
+        json.writeBooleanField("retain", m.retain());
+        json.writeEndObject();
+    }
+
+    @Override
+    public void flush() throws IOException {
+        json.flush();
+    }
+
+    @Override
+    public void close() throws IOException {
+        json.close();
+    }
+}

@@ -32,7 +32,8 @@ final class EntryFields {
         return text;
     }
 
-    @Nullable String textOrNull(String name) throws BrokenEntry {
+    @Nullable
+    String textOrNull(String name) throws BrokenEntry {
         Object value = fields.get(name);
         if (value == null || value instanceof String) {
             return (String) value;
@@ -71,7 +72,9 @@ final class EntryFields {
         String right = dimension.phrase() + " in " + dimension.allowed();
         if (!(value instanceof String text)) {
             throw new BrokenEntry(
-                    value == null ? word + " has no \"" + name + "\"" : "\"" + name + "\" of " + word + " is not a text",
+                    value == null
+                            ? word + " has no \"" + name + "\""
+                            : "\"" + name + "\" of " + word + " is not a text",
                     right);
         }
         try {

@@ -49,8 +49,7 @@ final class EntryReader {
                         at, f.text("cohort"), f.count("count"), f.measures("masses", Dimension.MASS, MOST_G));
             case CALIBRATE -> new OperatorEntry.Calibrate(at, f.text("probe"), f.text("detail"));
             case ACKNOWLEDGE -> new OperatorEntry.Acknowledge(at, f.textOrNull("alarm"), f.textOrNull("subject"));
-            case SHELVE ->
-                new OperatorEntry.Shelve(at, f.text("alarm"), f.text("subject"), f.duration("duration"));
+            case SHELVE -> new OperatorEntry.Shelve(at, f.text("alarm"), f.text("subject"), f.duration("duration"));
             case UNSHELVE -> new OperatorEntry.Unshelve(at, f.text("alarm"), f.text("subject"));
             case NOTE -> new OperatorEntry.Note(at, f.text("text"));
         };

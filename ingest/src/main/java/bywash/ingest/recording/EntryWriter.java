@@ -36,7 +36,9 @@ final class EntryWriter {
             case BATCH_TREAT -> batchTreat((OperatorEntry.BatchTreat) entry);
             case TEST -> test((OperatorEntry.WaterTest) entry);
             case STOCKING ->
-                text("stocking", ((OperatorEntry.StockingChange) entry).stocking().word());
+                text(
+                        "stocking",
+                        ((OperatorEntry.StockingChange) entry).stocking().word());
             case FEED -> feed((OperatorEntry.Feed) entry);
             case FISH_IN -> fishIn((OperatorEntry.FishIn) entry);
             case HARVEST -> harvest((OperatorEntry.Harvest) entry);

@@ -12,7 +12,9 @@ import org.jspecify.annotations.Nullable;
  * time with its offset). Years 1970 to 9999.
  */
 public final class IsoTime {
-    private static final int[] POWERS = {1_000_000_000, 100_000_000, 10_000_000, 1_000_000, 100_000, 10_000, 1000, 100, 10, 1};
+    private static final int[] POWERS = {
+        1_000_000_000, 100_000_000, 10_000_000, 1_000_000, 100_000, 10_000, 1000, 100, 10, 1
+    };
 
     private IsoTime() {}
 
@@ -30,12 +32,14 @@ public final class IsoTime {
         if (year < 1970 || month < 1 || month > 12 || day < 1 || hour < 0 || hour > 23 || minute < 0 || minute > 59) {
             return null;
         }
-        if (second < 0 || second > 59 || day > 28 && day > LocalDate.of(year, month, 1).lengthOfMonth()) {
+        if (second < 0
+                || second > 59
+                || day > 28 && day > LocalDate.of(year, month, 1).lengthOfMonth()) {
             return null;
         }
         int end = fractionEnd(text);
-        int nanos = end == 19 ? 0 : number(text, 20, end - 20) * POWERS[end - 20];
         int offset = end < 0 ? Integer.MIN_VALUE : offsetSeconds(text, end);
+        int nanos = end <= 20 ? 0 : number(text, 20, end - 20) * POWERS[end - 20];
         if (offset == Integer.MIN_VALUE) {
             return null;
         }

@@ -83,7 +83,8 @@ final class LineParser {
             return new RecordedLine.Entry(EntryReader.read(at, operator, others));
         }
         throw new BrokenEntry(
-                topic != null ? "the message has no payload" : "the line has neither topic nor operator", MESSAGE_RIGHT);
+                topic != null ? "the message has no payload" : "the line has neither topic nor operator",
+                MESSAGE_RIGHT);
     }
 
     private static String string(JsonParser p, String key) throws IOException, BrokenEntry {

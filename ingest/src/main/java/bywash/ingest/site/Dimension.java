@@ -27,7 +27,15 @@ public enum Dimension {
     DURATION("a time", "s", "min 60", "h 3600", "s 1", "d 86400", "ms 0.001"),
     MASS("a mass", "g", "g 1", "kg 1000", "mg 0.001", "lb 453.59237", "oz 28.349523125"),
     PRESSURE("a pressure", "kPa", "kPa 1", "hPa 0.1", "Pa 0.001", "mbar 0.1"),
-    FLOW("a flow", "L/min", "L/min 1", "l/min 1", "L/h 0.016666666666666666", "l/s 60", "m3/s 60000", "gal/min 3.785411784"),
+    FLOW(
+            "a flow",
+            "L/min",
+            "L/min 1",
+            "l/min 1",
+            "L/h 0.016666666666666666",
+            "l/s 60",
+            "m3/s 60000",
+            "gal/min 3.785411784"),
     VOLTAGE("a voltage", "mV", "mV 1", "V 1000"),
     CONDUCTIVITY("a conductivity", "uS/cm", "uS/cm 1", "mS/cm 1000", "S/m 10000"),
     PH("a pH", "pH", "pH 1"),
@@ -91,7 +99,8 @@ public enum Dimension {
         return conversion.apply(value);
     }
 
-    @Nullable Conversion conversion(String unit) {
+    @Nullable
+    Conversion conversion(String unit) {
         return units.get(unit);
     }
 

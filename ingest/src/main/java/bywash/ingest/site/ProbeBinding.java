@@ -9,7 +9,12 @@ import org.jspecify.annotations.Nullable;
  * @param unit of the payload's number, as written in the site file; null where the payload carries it (SenML)
  * @param mountMm for a level probe that measures distance down, its height above the floor, mm; NaN for depth
  */
-public record ProbeBinding(Probe probe, String topic, PayloadFormat format, @Nullable String unit, double mountMm) {
+public record ProbeBinding(
+        Probe probe,
+        String topic,
+        PayloadFormat format,
+        @Nullable String unit,
+        double mountMm) {
 
     /** The shapes a payload may have. */
     public sealed interface PayloadFormat {

@@ -72,7 +72,8 @@ class RecordingTest {
         byte[] odd = {(byte) 0xff, 0, 'x'};
         byte[] text = written(new RecordedLine.Message(AT, "t", odd, 1, true));
         assertTrue(new String(text, UTF_8).contains("\"payload64\":\"/wB4\",\"qos\":1,\"retain\":true"));
-        RecordedLine.Message m = assertInstanceOf(RecordedLine.Message.class, read(text).get(0));
+        RecordedLine.Message m =
+                assertInstanceOf(RecordedLine.Message.class, read(text).get(0));
         assertArrayEquals(odd, m.payload());
         assertEquals(List.of(), broken);
     }

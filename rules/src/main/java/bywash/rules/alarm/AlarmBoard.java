@@ -1,0 +1,116 @@
+package bywash.rules.alarm;
+
+import bywash.rules.event.OperatorEntry.Acknowledge;
+import bywash.rules.event.OperatorEntry.Shelve;
+import bywash.rules.event.OperatorEntry.Unshelve;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/** All alarms of a site. One writer; iteration order is by kind, then subject, so that output never depends on hashes. */
+public final class AlarmBoard {
+    private record Key(AlarmKind kind, String subject) implements Comparable<Key> {
+        @Override
+        public int compareTo(Key other) {
+            int byKind = kind.compareTo(other.kind);
+            return byKind != 0 ? byKind : subject.compareTo(other.subject);
+        }
+    }
+
+    private static final Comparator<Alarm> URGENCY = Comparator.comparing((Alarm a) -> rank(a.state()))
+            .thenComparing(a -> a.kind().priority())
+            .thenComparing(Alarm::kind)
+            .thenComparing(Alarm::subject);
+
+    private final TreeMap<Key, Alarm> alarms = new TreeMap<>();
+    private final Incidents incidents = new Incidents(this::waterAlarmStands);
+    private List<AlarmTransition> out = new ArrayList<>();
+
+    /** Sets whether a condition holds: non-null where it does. */
+    public void set(AlarmKind kind, String subject, Instant at, @Nullable Condition condition) {
+        Key key = new Key(kind, subject);
+        Alarm alarm = alarms.get(key);
+        if (condition != null) {
+            if (alarm == null) {
+                alarm = new Alarm(kind, subject);
+                alarms.put(key, alarm);
+            }
+            alarm.holds(at, condition);
+        } else if (alarm != null) {
+            alarm.gone(at);
+        }
+    }
+
+    public void tick(Instant at) {
+        for (Alarm alarm : alarms.values()) {
+            alarm.tick(at, incidents, out::add);
+        }
+    }
+
+    public void acknowledge(Acknowledge entry) {
+        for (Alarm alarm : alarms.values()) {
+            boolean named = entry.alarm() == null || entry.alarm().equals(alarm.kind().word());
+            boolean subject = entry.subject() == null || entry.subject().equals(alarm.subject());
+            if (named && subject) {
+                alarm.apply(AlarmInput.ACKNOWLEDGE, entry.at(), out::add);
+            }
+        }
+    }
+
+    public void shelve(Shelve entry) {
+        for (Alarm alarm : alarms.values()) {
+            if (entry.alarm().equals(alarm.kind().word()) && entry.subject().equals(alarm.subject())) {
+                alarm.shelve(entry.at(), entry.duration(), out::add);
+            }
+        }
+    }
+
+    public void unshelve(Unshelve entry) {
+        for (Alarm alarm : alarms.values()) {
+            if (entry.alarm().equals(alarm.kind().word()) && entry.subject().equals(alarm.subject())) {
+                alarm.apply(AlarmInput.UNSHELVE, entry.at(), out::add);
+            }
+        }
+    }
+
+    /** Whether an alarm stands (not normal) now. */
+    public boolean stands(AlarmKind kind, String subject) {
+        Alarm alarm = alarms.get(new Key(kind, subject));
+        return alarm != null && alarm.visible();
+    }
+
+    /** Takes the transitions since the last call. */
+    public List<AlarmTransition> drain() {
+        if (out.isEmpty()) {
+            return List.of();
+        }
+        List<AlarmTransition> taken = out;
+        out = new ArrayList<>();
+        return taken;
+    }
+
+    /** Alarms that are not normal: unacknowledged first, then by priority. */
+    public List<AlarmView> views() {
+        return alarms.values().stream()
+                .filter(Alarm::visible)
+                .sorted(URGENCY)
+                .map(Alarm::view)
+                .toList();
+    }
+
+    private boolean waterAlarmStands() {
+        return alarms.values().stream().anyMatch(a -> Incidents.isWater(a.kind()) && a.visible());
+    }
+
+    private static int rank(AlarmState state) {
+        return switch (state) {
+            case UNACKNOWLEDGED -> 0;
+            case ACKNOWLEDGED -> 1;
+            case RETURNED_UNACKNOWLEDGED -> 2;
+            case SHELVED, SUPPRESSED, OUT_OF_SERVICE, NORMAL -> 3;
+        };
+    }
+}

@@ -1,0 +1,16 @@
+package bywash.rules.alarm;
+
+/** What can move an alarm from one state to another. */
+public enum AlarmInput {
+    /** The condition has held for the on-delay. */
+    RAISE,
+    /** The condition has been gone for the off-delay. */
+    CLEAR,
+    ACKNOWLEDGE,
+    SHELVE,
+    UNSHELVE,
+    SUPPRESS,
+    RELEASE,
+    REMOVE_FROM_SERVICE,
+    RETURN_TO_SERVICE
+}

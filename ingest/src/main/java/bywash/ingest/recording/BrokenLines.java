@@ -4,6 +4,8 @@ package bywash.ingest.recording;
 @FunctionalInterface
 public interface BrokenLines {
     /**
+     * One line is broken.
+     *
      * @param lineNumber from 1
      * @param what what is wrong
      * @param right what would be right

@@ -25,7 +25,11 @@ public final class EntryJson {
         return text.toString();
     }
 
-    /** @throws BrokenEntry where the text is no operator entry */
+    /**
+     * Reads one object.
+     *
+     * @throws BrokenEntry where the text is no operator entry
+     */
     public static OperatorEntry fromJson(String json) throws BrokenEntry {
         byte[] bytes = json.getBytes(StandardCharsets.UTF_8);
         if (new LineParser().parse(bytes, 0, bytes.length) instanceof RecordedLine.Entry line) {

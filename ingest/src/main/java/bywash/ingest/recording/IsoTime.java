@@ -18,7 +18,7 @@ public final class IsoTime {
 
     private IsoTime() {}
 
-    /** @return the instant, or null where the text is no such time */
+    /** Returns the instant, or null where the text is no such time. */
     public static @Nullable Instant parse(String text) {
         if (text.length() < 20 || text.length() > 40 || !shapeHolds(text)) {
             return null;
@@ -34,7 +34,7 @@ public final class IsoTime {
         }
         if (second < 0
                 || second > 59
-                || day > 28 && day > LocalDate.of(year, month, 1).lengthOfMonth()) {
+                || (day > 28 && day > LocalDate.of(year, month, 1).lengthOfMonth())) {
             return null;
         }
         int end = fractionEnd(text);
@@ -77,7 +77,7 @@ public final class IsoTime {
             }
         }
         int left = t.length() - at;
-        if (left < 3 || left > 6 || left == 4 || t.charAt(at) != '+' && t.charAt(at) != '-') {
+        if (left < 3 || left > 6 || left == 4 || (t.charAt(at) != '+' && t.charAt(at) != '-')) {
             return Integer.MIN_VALUE;
         }
         int hours = number(t, at + 1, 2);

@@ -30,7 +30,11 @@ public final class RecordingReader implements Closeable {
     private long lineNumber;
     private long broken;
 
-    /** @param in closed with this reader */
+    /**
+     * Reads from a stream.
+     *
+     * @param in closed with this reader
+     */
     public RecordingReader(InputStream in, BrokenLines report) throws IOException {
         this.report = report;
         this.in = unzipped(in);
@@ -55,7 +59,7 @@ public final class RecordingReader implements Closeable {
         return gzip ? new LateGzip(peek) : peek;
     }
 
-    /** @return the next line that can be read, or null at the end */
+    /** Returns the next line that can be read, or null at the end. */
     public @Nullable RecordedLine next() throws IOException {
         while (true) {
             int newline = findNewline();

@@ -12,7 +12,11 @@ import java.util.Arrays;
 public final class RecordingWriter implements Closeable, Flushable {
     private final JsonGenerator json;
 
-    /** @param out closed with this writer; wrap it in a GZIPOutputStream for a .gz */
+    /**
+     * Writes to a stream.
+     *
+     * @param out closed with this writer; wrap it in a GZIPOutputStream for a .gz
+     */
     public RecordingWriter(OutputStream out) throws IOException {
         this.json = JsonLines.FACTORY.createGenerator(out);
         this.json.setRootValueSeparator(null);

@@ -90,7 +90,11 @@ public enum Dimension {
         return text.toString();
     }
 
-    /** @return the value in {@link #fixedUnit()}; @throws IllegalArgumentException for a unit that is not allowed */
+    /**
+     * Converts to {@link #fixedUnit()}.
+     *
+     * @throws IllegalArgumentException for a unit that is not allowed
+     */
     public double toFixed(double value, String unit) {
         Conversion conversion = units.get(unit);
         if (conversion == null) {

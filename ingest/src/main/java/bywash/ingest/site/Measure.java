@@ -35,7 +35,11 @@ public record Measure(BigDecimal number, String unit) {
         }
     }
 
-    /** @throws NotAMeasure where the text is not a number followed by at most one unit */
+    /**
+     * Takes the text apart.
+     *
+     * @throws NotAMeasure where it is not a number followed by at most one unit
+     */
     public static Measure parse(String text) throws NotAMeasure {
         Matcher m = text.length() > 80 ? null : FORM.matcher(text.strip());
         if (m == null || !m.matches()) {
@@ -44,7 +48,7 @@ public record Measure(BigDecimal number, String unit) {
         return new Measure(new BigDecimal(m.group(1)), m.group(2));
     }
 
-    /** Parses and converts. @return the value in the dimension's fixed unit */
+    /** Parses, and converts to the dimension's fixed unit. */
     public static double parse(String text, Dimension dimension) throws NotAMeasure {
         return checked(text, dimension).in(dimension);
     }
@@ -85,7 +89,7 @@ public record Measure(BigDecimal number, String unit) {
         throw new NotAMeasure(what, right);
     }
 
-    /** @return the value in the dimension's fixed unit */
+    /** Returns the value in the dimension's fixed unit. */
     public double in(Dimension dimension) {
         return dimension.toFixed(number.doubleValue(), unit);
     }

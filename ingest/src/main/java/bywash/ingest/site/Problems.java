@@ -1,0 +1,36 @@
+package bywash.ingest.site;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.nodes.Node;
+
+/** Gathers the faults of one file. */
+final class Problems {
+    private final String file;
+    private final List<SiteProblem> list = new ArrayList<>();
+
+    Problems(String file) {
+        this.file = file;
+    }
+
+    void add(Node at, String what, String right) {
+        add(at.getStartMark().map(Mark::getLine).orElse(0) + 1, what, right);
+    }
+
+    void add(int line, String what, String right) {
+        list.add(new SiteProblem(file, line, what, right));
+    }
+
+    boolean none() {
+        return list.isEmpty();
+    }
+
+    List<SiteProblem> inOrder() {
+        return list.stream()
+                .sorted(Comparator.comparingInt(SiteProblem::line))
+                .distinct()
+                .toList();
+    }
+}

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
@@ -24,11 +25,14 @@ final class ProbeReader {
 
     private final Problems problems;
     private final List<Vessel> vessels;
+    private final Predicate<String> shaped;
     private final Map<String, String> ids = new HashMap<>();
     private final Map<String, String> fields = new HashMap<>();
 
-    ProbeReader(Problems problems, List<Vessel> vessels) {
+    /** @param shaped tells the vessels that have a shape, be it a faulty one, which is a fault of its own */
+    ProbeReader(Problems problems, List<Vessel> vessels, Predicate<String> shaped) {
         this.problems = problems;
+        this.shaped = shaped;
         this.vessels = vessels;
     }
 
@@ -78,7 +82,7 @@ final class ProbeReader {
             map.missing(
                     "quantity", Words.list(List.of("level", "temperature", "ph", "dissolved-oxygen", "orp", "...")));
         }
-        if (quantity == Quantity.LEVEL && vessel != null && vessel.shape() == null && !shapeFaulty()) {
+        if (quantity == Quantity.LEVEL && vessel != null && !shaped.test(vessel.id())) {
             map.fault("vessel", "a level in " + vessel.id() + ", which has no shape", "a shape for " + vessel.id());
         }
         Device device = map.word("device", Device.values(), Device::word);
@@ -97,11 +101,6 @@ final class ProbeReader {
             return null;
         }
         return new ProbeBinding(new Probe(id, vessel.id(), quantity, device, every), topic, format, unit, mount);
-    }
-
-    /** A shape that stands but could not be read is a fault of its own, not one of the probe. */
-    private boolean shapeFaulty() {
-        return problems.inOrder().stream().anyMatch(p -> p.what().startsWith("shape of "));
     }
 
     private @Nullable Vessel vessel(YamlMap map) {

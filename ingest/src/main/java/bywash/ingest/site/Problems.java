@@ -8,6 +8,8 @@ import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Gathers the faults of one file. */
 final class Problems {
+    private static final int MOST = 200;
+
     private final String file;
     private final List<SiteProblem> list = new ArrayList<>();
 
@@ -20,7 +22,11 @@ final class Problems {
     }
 
     void add(int line, String what, String right) {
-        list.add(new SiteProblem(file, line, what, right));
+        if (list.size() < MOST) {
+            list.add(new SiteProblem(file, line, what, right));
+        } else if (list.size() == MOST) {
+            list.add(new SiteProblem(file, line, "there are more than " + MOST + " faults", "mend those told first"));
+        }
     }
 
     boolean none() {

@@ -131,8 +131,9 @@ public final class SiteFileReader {
         Units units = top.word("units", Units.values(), u -> u.name().toLowerCase(Locale.ROOT));
         BrokerSettings broker = new BrokerReader(problems, folder).read(top);
         Mains mains = MainsReader.read(problems, top);
-        List<Vessel> vessels = new VesselReader(problems).read(top);
-        List<ProbeBinding> bindings = new ProbeReader(problems, vessels).read(top);
+        VesselReader vesselReader = new VesselReader(problems);
+        List<Vessel> vessels = vesselReader.read(top);
+        List<ProbeBinding> bindings = new ProbeReader(problems, vessels, vesselReader::shaped).read(top);
         List<Limit> limits = LimitReader.read(problems, top, vessels);
         if (!problems.none() || name == null || id == null || zone == null || broker == null || mains == null) {
             return null;

@@ -4,13 +4,16 @@ import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
 import bywash.rules.vessel.VesselShape;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.nodes.Node;
 
 /** Reads the vessels: role, shape or volume, overflow, and what a reserve feeds. */
 final class VesselReader {
     private final Problems problems;
+    private final Set<String> shaped = new HashSet<>();
 
     VesselReader(Problems problems) {
         this.problems = problems;
@@ -45,6 +48,11 @@ final class VesselReader {
         return vessels;
     }
 
+    /** Whether a shape stands at the vessel, be it one that could not be read. */
+    boolean shaped(String vessel) {
+        return shaped.contains(vessel);
+    }
+
     private static void idHolds(YamlMap map, Node key, String id) {
         if (map.idHolds(key, "vessel", id) && id.equals("mains")) {
             map.fault(key, "a vessel cannot be called mains", "another name; mains is the supply");
@@ -63,6 +71,9 @@ final class VesselReader {
             map.missing("role", "role: fish-tank, sump, grow-bed or reserve");
         }
         Node shapeNode = map.node("shape");
+        if (shapeNode != null) {
+            shaped.add(id);
+        }
         VesselShape shape = shapeNode == null ? null : new ShapeReader(problems, id).read(map, shapeNode);
         double overflow = overflow(map, shape);
         double volume = volume(map, shape, overflow);

@@ -89,6 +89,27 @@ class EventTimeOrderTest {
     }
 
     @Test
+    void aClockThatTicksInBetweenChangesNothing() {
+        List<EngineEvent> events = List.of(
+                reading("a", 1), reading("b", 0.5), reading("a", 4000), reading("b", 3999), reading("a", 200_000));
+        events.forEach(order::offer);
+        order.finish();
+        String straight = shown();
+        out.clear();
+        EventTimeOrder live = new EventTimeOrder(EventTimeOrder.DEFAULT_LATENESS, out::add, late::add);
+        Instant now = T0;
+        for (EngineEvent e : events) {
+            for (; now.isBefore(e.at()); now = now.plusMillis(700)) {
+                live.advanceTo(now);
+            }
+            live.offer(e);
+        }
+        live.finish();
+        assertEquals(straight, shown());
+        assertEquals(List.of(), late);
+    }
+
+    @Test
     void aLongGapTicksMoreAndMoreSeldom() {
         order.offer(reading("a", 0));
         order.offer(reading("a", 7200));

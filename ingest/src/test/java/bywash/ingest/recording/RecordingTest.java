@@ -11,14 +11,20 @@ import bywash.rules.site.Stocking;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -114,8 +120,8 @@ class RecordingTest {
     @Test
     void theKindsAreAllThatThereAre() {
         assertEquals(
-                Arrays.stream(OperatorEntry.class.getPermittedSubclasses()).toList(),
-                Arrays.stream(EntryKind.values()).map(EntryKind::type).toList());
+                Set.of(OperatorEntry.class.getPermittedSubclasses()),
+                Arrays.stream(EntryKind.values()).map(EntryKind::type).collect(Collectors.toSet()));
     }
 
     @Test
@@ -189,6 +195,25 @@ class RecordingTest {
                 List.of((kept + 1) + ": the gzip data end too early or are damaged; "
                         + "a whole .gz; the lines before are kept"),
                 broken);
+    }
+
+    @Test
+    void readsAFileOfSeveralGzipMembers(@TempDir Path folder) throws IOException {
+        Path file = folder.resolve("feed.jsonl.gz");
+        Files.write(file, gzip(LEVEL.getBytes(UTF_8)));
+        Files.write(file, gzip(LEVEL.repeat(2).getBytes(UTF_8)), StandardOpenOption.APPEND);
+        try (RecordingReader reader = RecordingReader.open(file, (n, what, right) -> broken.add(what))) {
+            while (reader.next() != null) {}
+            assertEquals(3, reader.lines());
+        }
+        assertEquals(List.of(), broken);
+    }
+
+    @Test
+    void anEmptyRecordingHasNoLines() throws IOException {
+        assertEquals(List.of(), read(new byte[0]));
+        assertEquals(List.of(), read("\n\n".getBytes(UTF_8)));
+        assertEquals(List.of(), broken);
     }
 
     @Test

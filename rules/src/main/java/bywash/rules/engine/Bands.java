@@ -1,0 +1,60 @@
+package bywash.rules.engine;
+
+import bywash.rules.site.Band;
+import bywash.rules.site.Limit;
+import bywash.rules.site.Probe;
+import bywash.rules.site.Quantity;
+import bywash.rules.site.Site;
+import bywash.rules.site.Stocking;
+import bywash.rules.site.VesselRole;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The good band of each probe: the site file's where it sets one, else built in. Built-in bands are common practice,
+ * no source: pH 6.2 to 7.4 with fish and 5.5 to 7.0 for plants alone; oxygen at least 5 mg/L with fish, 3 without;
+ * temperature 12 to 30 Cel with fish, 5 to 32 without. Oxidation potential has no citable range and no built-in band.
+ */
+final class Bands {
+    private static final double NONE = Double.POSITIVE_INFINITY;
+
+    private final Site site;
+
+    Bands(Site site) {
+        this.site = site;
+    }
+
+    @Nullable Band of(Probe probe, Stocking stocking) {
+        for (Limit limit : site.limits()) {
+            if (limit.vessel().equals(probe.vessel()) && limit.quantity() == probe.quantity()) {
+                return limit.band();
+            }
+        }
+        boolean reserve = site.vessel(probe.vessel())
+                .map(v -> v.role() == VesselRole.RESERVE)
+                .orElse(false);
+        return reserve ? null : builtIn(probe.quantity(), stocking == Stocking.FISH);
+    }
+
+    private static @Nullable Band builtIn(Quantity quantity, boolean fish) {
+        return switch (quantity) {
+            case PH -> fish ? new Band(6.2, 7.4) : new Band(5.5, 7.0);
+            case TEMPERATURE -> fish ? new Band(12, 30) : new Band(5, 32);
+            case DISSOLVED_OXYGEN -> fish ? new Band(5, NONE) : new Band(3, NONE);
+            case LEVEL, ORP, CONDUCTIVITY, FLOW, STATE -> null;
+        };
+    }
+
+    /** How far inside the band a value must come back before its alarm clears. */
+    static double deadband(Quantity quantity) {
+        return switch (quantity) {
+            case PH -> 0.05;
+            case TEMPERATURE -> 0.3;
+            case DISSOLVED_OXYGEN -> 0.2;
+            case ORP -> 10;
+            case LEVEL -> 5;
+            case CONDUCTIVITY -> 20;
+            case FLOW -> 0.2;
+            case STATE -> 0;
+        };
+    }
+}

@@ -1,0 +1,120 @@
+package bywash.rules.engine;
+
+import bywash.rules.engine.ProbeStatus.Health;
+import bywash.rules.event.Reading;
+import bywash.rules.site.Band;
+import bywash.rules.site.Probe;
+import bywash.rules.site.Quantity;
+import java.time.Duration;
+import java.time.Instant;
+import org.jspecify.annotations.Nullable;
+
+/** Follows one probe: its latest value, its trend, and whether it can be believed. */
+final class ProbeMonitor {
+    /** Refused payloads in a row that make a probe implausible. */
+    private static final int REFUSALS = 3;
+
+    private final Probe probe;
+    private final Trend trend = new Trend();
+    private double value = Double.NaN;
+    private @Nullable Instant at;
+    private @Nullable Instant sameSince;
+    private @Nullable Instant watchedSince;
+    private int refusedInARow;
+    private String refusal = "";
+
+    ProbeMonitor(Probe probe) {
+        this.probe = probe;
+    }
+
+    Probe probe() {
+        return probe;
+    }
+
+    double value() {
+        return value;
+    }
+
+    @Nullable Instant at() {
+        return at;
+    }
+
+    String refusal() {
+        return refusal;
+    }
+
+    /** Takes a reading; false when it is not possible and was refused. */
+    boolean accept(Reading reading) {
+        if (!probe.quantity().possible(reading.value())) {
+            refuse("value " + reading.value() + " " + probe.quantity().unit() + " is outside "
+                    + probe.quantity().lowest() + " to " + probe.quantity().highest());
+            return false;
+        }
+        if (sameSince == null || reading.value() != value) {
+            sameSince = reading.at();
+        }
+        refusedInARow = 0;
+        value = reading.value();
+        at = reading.at();
+        trend.add(reading.at(), value);
+        return true;
+    }
+
+    void refuse(String reason) {
+        refusedInARow++;
+        refusal = reason;
+    }
+
+    void tick(Instant now) {
+        if (watchedSince == null) {
+            watchedSince = now;
+        }
+    }
+
+    /** After a gap in the watch itself, silence counts from here. */
+    Health health(Instant now) {
+        if (refusedInARow >= REFUSALS) {
+            return Health.IMPLAUSIBLE;
+        }
+        Instant last = at != null ? at : watchedSince;
+        if (last != null && now.isAfter(last.plus(silence()))) {
+            return Health.SILENT;
+        }
+        if (at == null) {
+            return Health.WAITING;
+        }
+        if (sameSince != null && now.isAfter(sameSince.plus(stuckAfter()))) {
+            return Health.STUCK;
+        }
+        return Health.GOOD;
+    }
+
+    /** How long without a reading makes the probe silent: three intervals, one minute at least. */
+    Duration silence() {
+        Duration three = probe.every().multipliedBy(3);
+        Duration minute = Duration.ofMinutes(1);
+        return three.compareTo(minute) > 0 ? three : minute;
+    }
+
+    /** How long the very same value makes it stuck; at least 40 intervals. Common practice, no source. */
+    Duration stuckAfter() {
+        Duration byQuantity =
+                switch (probe.quantity()) {
+                    case LEVEL, DISSOLVED_OXYGEN, ORP -> Duration.ofHours(2);
+                    case PH, TEMPERATURE, CONDUCTIVITY -> Duration.ofHours(12);
+                    case FLOW, STATE -> Duration.ofDays(36_500);
+                };
+        Duration forty = probe.every().multipliedBy(40);
+        return forty.compareTo(byQuantity) > 0 ? forty : byQuantity;
+    }
+
+    ProbeStatus status(@Nullable Instant now, @Nullable Band band) {
+        Health health = now == null ? Health.WAITING : health(now);
+        double perHour = probe.quantity() == Quantity.STATE ? Double.NaN : trend.perHour();
+        return new ProbeStatus(probe, value, at, health, band, perHour);
+    }
+
+    double perHour() {
+        return trend.perHour();
+    }
+}

@@ -1,0 +1,98 @@
+package bywash.rules.engine;
+
+import bywash.rules.alarm.AlarmBoard;
+import bywash.rules.alarm.AlarmKind;
+import bywash.rules.alarm.Condition;
+import bywash.rules.detect.FlowFinding;
+import bywash.rules.detect.FlowFinding.Verdict;
+import bywash.rules.site.Vessel;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** Alarms that follow from what the water balance found, and from freeboard. */
+final class FlowRules {
+    /** Freeboard under this share of the overflow height is near: 5 % level deadband of ISA-18.2, from memory. */
+    private static final double FREEBOARD_SHARE = 0.05;
+
+    private static final Duration OVERFLOW_SOON = Duration.ofMinutes(20);
+
+    private final AlarmBoard board;
+
+    FlowRules(AlarmBoard board) {
+        this.board = board;
+    }
+
+    void tick(Vessel vessel, @Nullable FlowFinding finding, double levelMm, Instant at) {
+        Verdict verdict = finding == null ? null : finding.verdict();
+        set(AlarmKind.UNPLANNED_INFLOW, vessel, at, verdict == Verdict.UNPLANNED_INFLOW, finding);
+        set(AlarmKind.UNPLANNED_LOSS, vessel, at, verdict == Verdict.UNPLANNED_LOSS, finding);
+        set(AlarmKind.LINE_NOT_SHUT, vessel, at, verdict == Verdict.LINE_NOT_SHUT, finding);
+        if (!Double.isNaN(levelMm)) {
+            overflow(vessel, finding, levelMm, at);
+        }
+    }
+
+    private void set(AlarmKind kind, Vessel vessel, Instant at, boolean holds, @Nullable FlowFinding finding) {
+        board.set(kind, vessel.id(), at, holds && finding != null ? condition(kind, vessel, finding) : null);
+    }
+
+    private static Condition condition(AlarmKind kind, Vessel vessel, FlowFinding f) {
+        Instant deadline = f.rateLMin() < 0 ? f.dryAt() : f.overflowAt();
+        return new Condition(message(kind, vessel, f), f.why(), deadline, values(kind, f));
+    }
+
+    private static String message(AlarmKind kind, Vessel vessel, FlowFinding f) {
+        String litres = Text.number(StrictMath.abs(f.volumeL()), 0) + " L";
+        String rate = Text.number(StrictMath.abs(f.rateLMin()), 1) + " L/min";
+        String from = f.source().equals("unknown") || f.source().isEmpty() ? "" : " from " + f.source();
+        return switch (kind) {
+            case UNPLANNED_LOSS -> "Water is leaving " + vessel.id() + " unplanned: " + rate + ", " + litres + " so far";
+            case LINE_NOT_SHUT -> "The line into " + vessel.id() + " is not shut: " + rate + ", " + litres + " so far";
+            default -> "Water nobody declared is entering " + vessel.id() + from + ": " + rate + ", " + litres
+                    + " so far";
+        };
+    }
+
+    private static Map<String, Object> values(AlarmKind kind, FlowFinding f) {
+        boolean loss = kind == AlarmKind.UNPLANNED_LOSS;
+        Map<String, Object> values = new LinkedHashMap<>();
+        values.put(loss ? "loss_l_min" : "inflow_l_min", Text.round(StrictMath.abs(f.rateLMin()), 1));
+        values.put("volume_l", Text.round(StrictMath.abs(f.volumeL()), 0));
+        values.put("since", Objects.toString(f.since(), ""));
+        if (loss) {
+            values.put("dry_at", Objects.toString(f.dryAt(), ""));
+        } else {
+            values.put("overflow_at", Objects.toString(f.overflowAt(), ""));
+            values.put("source", f.source());
+        }
+        return values;
+    }
+
+    private void overflow(Vessel vessel, @Nullable FlowFinding finding, double levelMm, Instant at) {
+        double freeboardMm = vessel.overflowMm() - levelMm;
+        double near = vessel.overflowMm() * FREEBOARD_SHARE;
+        if (board.stands(AlarmKind.OVERFLOW_NEAR, vessel.id())) {
+            near *= 1.5;
+        }
+        Instant overflowAt = finding == null ? null : finding.overflowAt();
+        boolean soon = overflowAt != null
+                && finding.verdict() != Verdict.PLANNED
+                && overflowAt.isBefore(at.plus(OVERFLOW_SOON));
+        Condition condition = null;
+        if (freeboardMm < near || soon) {
+            String when = overflowAt == null ? "" : "; at this rate it overflows in " + Text.span(at, overflowAt);
+            condition = Condition.of(
+                    vessel.id() + " has " + Text.number(StrictMath.max(0, freeboardMm), 0) + " mm of freeboard left" + when,
+                    "Level " + Text.number(levelMm, 0) + " mm, overflow at " + Text.number(vessel.overflowMm(), 0)
+                            + " mm.",
+                    overflowAt,
+                    "freeboard_mm", Text.round(freeboardMm, 0),
+                    "overflow_at", Objects.toString(overflowAt, ""));
+        }
+        board.set(AlarmKind.OVERFLOW_NEAR, vessel.id(), at, condition);
+    }
+}

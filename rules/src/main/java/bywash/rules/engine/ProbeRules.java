@@ -1,0 +1,152 @@
+package bywash.rules.engine;
+
+import bywash.rules.alarm.AlarmBoard;
+import bywash.rules.alarm.AlarmKind;
+import bywash.rules.alarm.Condition;
+import bywash.rules.engine.ProbeStatus.Health;
+import bywash.rules.site.Band;
+import bywash.rules.site.Probe;
+import bywash.rules.site.Quantity;
+import bywash.rules.site.Stocking;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** Alarms that follow from single probes: health, limits with deadband, temperature swing. */
+final class ProbeRules {
+    /** Change that counts as a swing, Cel an hour. Common practice, no source. */
+    private static final double SWING_C_PER_HOUR = 2.0;
+
+    private final Bands bands;
+    private final AlarmBoard board;
+
+    ProbeRules(Bands bands, AlarmBoard board) {
+        this.bands = bands;
+        this.board = board;
+    }
+
+    void tick(ProbeMonitor monitor, Instant at, Stocking stocking) {
+        Health health = monitor.health(at);
+        health(monitor, health, at);
+        if (health == Health.GOOD || health == Health.STUCK) {
+            limits(monitor, at, bands.of(monitor.probe(), stocking));
+        }
+    }
+
+    private void health(ProbeMonitor monitor, Health health, Instant at) {
+        Probe probe = monitor.probe();
+        Instant last = monitor.at();
+        String named = probe.id() + " (" + probe.quantity().word() + " in " + probe.vessel() + ")";
+        String age = last == null ? "since the watch began" : "for " + Text.span(last, at);
+        board.set(
+                AlarmKind.PROBE_SILENT,
+                probe.id(),
+                at,
+                health == Health.SILENT
+                        ? Condition.of(
+                                "No reading from " + named + " " + age,
+                                "A reading is due every " + probe.every().getSeconds() + " s.",
+                                null,
+                                "since", Objects.toString(last, ""))
+                        : null);
+        board.set(
+                AlarmKind.PROBE_STUCK,
+                probe.id(),
+                at,
+                health == Health.STUCK
+                        ? Condition.of(
+                                named + " has not moved at all",
+                                "The same value for over " + monitor.stuckAfter().toMinutes() + " min.",
+                                null,
+                                "value", monitor.value())
+                        : null);
+        board.set(
+                AlarmKind.PROBE_IMPLAUSIBLE,
+                probe.id(),
+                at,
+                health == Health.IMPLAUSIBLE
+                        ? Condition.of(
+                                named + " sends what cannot be true", "Last refusal: " + monitor.refusal() + ".", null)
+                        : null);
+    }
+
+    private void limits(ProbeMonitor monitor, Instant at, @Nullable Band band) {
+        Probe probe = monitor.probe();
+        switch (probe.quantity()) {
+            case PH -> both(monitor, at, band, AlarmKind.PH_LOW, AlarmKind.PH_HIGH);
+            case TEMPERATURE -> {
+                both(monitor, at, band, AlarmKind.TEMPERATURE_LOW, AlarmKind.TEMPERATURE_HIGH);
+                if (band != null) {
+                    swing(monitor, at);
+                }
+            }
+            case DISSOLVED_OXYGEN -> low(monitor, at, band, AlarmKind.LOW_OXYGEN);
+            case ORP -> low(monitor, at, band, AlarmKind.ORP_LOW);
+            case LEVEL, CONDUCTIVITY, FLOW, STATE -> {}
+        }
+    }
+
+    private void both(ProbeMonitor m, Instant at, @Nullable Band band, AlarmKind low, AlarmKind high) {
+        low(m, at, band, low);
+        String vessel = m.probe().vessel();
+        Quantity quantity = m.probe().quantity();
+        double edge = band == null ? Double.POSITIVE_INFINITY : band.high();
+        double threshold = board.stands(high, vessel) ? edge - Bands.deadband(quantity) : edge;
+        board.set(high, vessel, at, m.value() > threshold ? crossed(m, "above", edge) : null);
+    }
+
+    private void low(ProbeMonitor m, Instant at, @Nullable Band band, AlarmKind low) {
+        String vessel = m.probe().vessel();
+        double edge = band == null ? Double.NEGATIVE_INFINITY : band.low();
+        double threshold = board.stands(low, vessel) ? edge + Bands.deadband(m.probe().quantity()) : edge;
+        board.set(low, vessel, at, m.value() < threshold ? crossed(m, "below", edge) : null);
+    }
+
+    private static Condition crossed(ProbeMonitor m, String side, double edge) {
+        Quantity quantity = m.probe().quantity();
+        String unit = quantity == Quantity.PH ? "" : " " + quantity.unit();
+        String message = String.format(
+                Locale.ROOT,
+                "%s in %s is %.2f%s, %s %.2f",
+                quantity.word(),
+                m.probe().vessel(),
+                m.value(),
+                unit,
+                side,
+                edge);
+        String why = "Probe " + m.probe().id() + "; trend " + Text.number(m.perHour(), 2) + " an hour.";
+        return Condition.of(message, why, null, key(quantity), Text.round(m.value(), 3), "limit", edge);
+    }
+
+    private static String key(Quantity quantity) {
+        return switch (quantity) {
+            case PH -> "ph";
+            case TEMPERATURE -> "temperature_cel";
+            case DISSOLVED_OXYGEN -> "dissolved_oxygen_mg_l";
+            case ORP -> "orp_mv";
+            case LEVEL -> "level_mm";
+            case CONDUCTIVITY -> "conductivity_us_cm";
+            case FLOW -> "flow_l_min";
+            case STATE -> "state";
+        };
+    }
+
+    private void swing(ProbeMonitor m, Instant at) {
+        double perHour = m.perHour();
+        boolean swings = StrictMath.abs(perHour) > SWING_C_PER_HOUR;
+        String vessel = m.probe().vessel();
+        board.set(
+                AlarmKind.TEMPERATURE_SWING,
+                vessel,
+                at,
+                swings
+                        ? Condition.of(
+                                "temperature in " + vessel + " moves " + Text.number(perHour, 1) + " Cel an hour",
+                                "Slope of the last half hour; cold mains water is one cause.",
+                                null,
+                                "temperature_cel_per_hour",
+                                Text.round(perHour, 2))
+                        : null);
+    }
+}

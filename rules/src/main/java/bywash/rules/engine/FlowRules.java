@@ -79,7 +79,8 @@ final class FlowRules {
             near *= 1.5;
         }
         Instant overflowAt = finding == null ? null : finding.overflowAt();
-        boolean soon = overflowAt != null
+        boolean soon = finding != null
+                && overflowAt != null
                 && finding.verdict() != Verdict.PLANNED
                 && overflowAt.isBefore(at.plus(OVERFLOW_SOON));
         Condition condition = null;

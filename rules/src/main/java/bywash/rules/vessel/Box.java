@@ -1,0 +1,48 @@
+package bywash.rules.vessel;
+
+/**
+ * A rectangular vessel with upright walls: V = length x width x depth.
+ *
+ * @param lengthMm inside length (mm, above 0)
+ * @param widthMm inside width (mm, above 0)
+ * @param heightMm inside height (mm, above 0)
+ */
+public record Box(double lengthMm, double widthMm, double heightMm) implements VesselShape {
+
+    /** Refuses sizes that are not above zero. */
+    public Box {
+        Checks.size("lengthMm", lengthMm);
+        Checks.size("widthMm", widthMm);
+        Checks.size("heightMm", heightMm);
+    }
+
+    @Override
+    public Kind kind() {
+        return Kind.BOX;
+    }
+
+    @Override
+    public double volumeL(double depthMm) {
+        return base() * Checks.within("depthMm", depthMm, heightMm);
+    }
+
+    @Override
+    public double depthMm(double volumeL) {
+        return Math.min(heightMm, Checks.within("volumeL", volumeL, capacityL()) / base());
+    }
+
+    @Override
+    public double areaM2(double depthMm) {
+        Checks.within("depthMm", depthMm, heightMm);
+        return base();
+    }
+
+    @Override
+    public double capacityL() {
+        return base() * heightMm;
+    }
+
+    private double base() {
+        return lengthMm * widthMm * 1e-6;
+    }
+}

@@ -1,0 +1,193 @@
+package bywash.rules.engine;
+
+import bywash.rules.alarm.AlarmBoard;
+import bywash.rules.alarm.AlarmTransition;
+import bywash.rules.chlorine.ResidualTracker;
+import bywash.rules.detect.FlowFinding;
+import bywash.rules.detect.WaterBalance;
+import bywash.rules.event.EngineEvent;
+import bywash.rules.event.EngineEvent.FeedChanged;
+import bywash.rules.event.EngineEvent.OperatorActed;
+import bywash.rules.event.EngineEvent.ReadingArrived;
+import bywash.rules.event.EngineEvent.ReadingRefused;
+import bywash.rules.event.EngineEvent.Tick;
+import bywash.rules.event.Reading;
+import bywash.rules.site.Device;
+import bywash.rules.site.Probe;
+import bywash.rules.site.Quantity;
+import bywash.rules.site.Site;
+import bywash.rules.site.Stocking;
+import bywash.rules.site.Vessel;
+import bywash.rules.site.VesselRole;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The one fold over events. A single writer calls {@link #apply}; the same events give the same transitions, always.
+ * Nothing here reads a clock: time comes in with events, and decisions are made on ticks.
+ */
+public final class Engine {
+    private final Site site;
+    private final Map<String, ProbeMonitor> monitors = new LinkedHashMap<>();
+    private final Map<String, ProbeMonitor> byProbe = new HashMap<>();
+    private final AlarmBoard board = new AlarmBoard();
+    private final WaterBalance balance;
+    private final ResidualTracker residual;
+    private final Bands bands;
+    private final ProbeRules probeRules;
+    private final FlowRules flowRules;
+    private final SystemRules systemRules;
+    private final EntryRules entryRules;
+    private Stocking stocking;
+    private @Nullable Instant at;
+    private boolean feedUp = true;
+    private String feedDetail = "";
+
+    public Engine(Site site) {
+        this.site = site;
+        this.stocking = site.stocking();
+        this.balance = new WaterBalance(site);
+        this.residual = new ResidualTracker(site);
+        this.bands = new Bands(site);
+        this.probeRules = new ProbeRules(bands, board);
+        this.flowRules = new FlowRules(board);
+        this.systemRules = new SystemRules(site, board, balance, residual);
+        this.entryRules = new EntryRules(site, board, balance, residual);
+        for (Probe probe : site.probes()) {
+            ProbeMonitor monitor = new ProbeMonitor(probe);
+            monitors.put(probe.id(), monitor);
+            byProbe.put(probe.id(), monitor);
+        }
+    }
+
+    /** Takes one event and returns the alarm transitions it caused, in order. */
+    public List<AlarmTransition> apply(EngineEvent event) {
+        if (at == null || event.at().isAfter(at)) {
+            at = event.at();
+        }
+        if (event instanceof ReadingArrived arrived) {
+            reading(arrived.reading());
+        } else if (event instanceof ReadingRefused refused) {
+            ProbeMonitor monitor = byProbe.get(refused.probe());
+            if (monitor != null) {
+                monitor.refuse(refused.reason());
+            }
+        } else if (event instanceof Tick tick) {
+            tick(tick.at());
+        } else if (event instanceof OperatorActed acted) {
+            stocking = entryRules.apply(acted.entry(), stocking);
+        } else if (event instanceof FeedChanged changed) {
+            feedUp = changed.up();
+            feedDetail = changed.detail();
+        } else {
+            throw new IllegalArgumentException("unknown event " + event);
+        }
+        return board.drain();
+    }
+
+    private void reading(Reading reading) {
+        ProbeMonitor monitor = byProbe.get(reading.probe());
+        if (monitor == null || !monitor.accept(reading)) {
+            return;
+        }
+        Probe probe = monitor.probe();
+        if (probe.quantity() == Quantity.LEVEL) {
+            level(probe, monitor, reading);
+        } else if (probe.quantity() == Quantity.STATE && probe.device() == Device.PUMP) {
+            balance.pump(reading.at(), reading.value() >= 0.5);
+        } else if (probe.quantity() == Quantity.ORP && inSystem(probe)) {
+            residual.orp().add(reading.at(), reading.value(), systemRules.incident());
+        }
+    }
+
+    private void level(Probe probe, ProbeMonitor monitor, Reading reading) {
+        Vessel vessel = site.vessel(probe.vessel()).orElse(null);
+        if (vessel == null || vessel.shape() == null) {
+            return;
+        }
+        double height = vessel.shape().heightMm();
+        double depth = reading.value();
+        if (depth > height * 1.05 || depth < -0.05 * height) {
+            monitor.refuse("level " + Text.number(depth, 0) + " mm is outside the vessel of " + Text.number(height, 0)
+                    + " mm");
+            return;
+        }
+        balance.level(vessel.id(), reading.at(), StrictMath.max(0, StrictMath.min(height, depth)));
+    }
+
+    private boolean inSystem(Probe probe) {
+        return site.vessel(probe.vessel())
+                .map(v -> v.role() != VesselRole.RESERVE)
+                .orElse(false);
+    }
+
+    private void tick(Instant now) {
+        balance.tick(now);
+        for (ProbeMonitor monitor : monitors.values()) {
+            monitor.tick(now);
+            probeRules.tick(monitor, now, stocking);
+        }
+        Map<String, FlowFinding> findings = new LinkedHashMap<>();
+        for (Vessel vessel : site.vessels()) {
+            FlowFinding finding = balance.finding(vessel.id());
+            if (finding != null) {
+                findings.put(vessel.id(), finding);
+            }
+            flowRules.tick(vessel, finding, believedLevel(vessel, now), now);
+        }
+        residual.tick(now, findings);
+        systemRules.tick(now, findings, monitors.values(), feedUp, feedDetail);
+        board.tick(now);
+    }
+
+    private double believedLevel(Vessel vessel, @Nullable Instant now) {
+        Probe probe = site.probe(vessel.id(), Quantity.LEVEL).orElse(null);
+        ProbeMonitor monitor = probe == null ? null : byProbe.get(probe.id());
+        if (monitor == null || now == null || vessel.shape() == null) {
+            return Double.NaN;
+        }
+        return switch (monitor.health(now)) {
+            case GOOD, STUCK -> monitor.value();
+            case WAITING, SILENT, IMPLAUSIBLE -> Double.NaN;
+        };
+    }
+
+    /** Everything a screen needs, immutable. */
+    public Snapshot snapshot() {
+        List<ProbeStatus> probes = new ArrayList<>();
+        for (ProbeMonitor monitor : monitors.values()) {
+            probes.add(monitor.status(at, bands.of(monitor.probe(), stocking)));
+        }
+        List<VesselStatus> vessels = new ArrayList<>();
+        for (Vessel vessel : site.vessels()) {
+            double levelMm = believedLevel(vessel, at);
+            double volumeL = volume(vessel, levelMm);
+            vessels.add(new VesselStatus(
+                    vessel, levelMm, volumeL, vessel.overflowMm() - levelMm, balance.finding(vessel.id())));
+        }
+        return new Snapshot(
+                site,
+                at,
+                stocking,
+                probes,
+                vessels,
+                residual.estimate(at, systemRules.orpExpected()),
+                board.views(),
+                balance.topUp(),
+                feedUp,
+                feedDetail);
+    }
+
+    private static double volume(Vessel vessel, double levelMm) {
+        if (vessel.shape() == null || Double.isNaN(levelMm)) {
+            return Double.NaN;
+        }
+        double inside = StrictMath.max(0, StrictMath.min(vessel.shape().heightMm(), levelMm));
+        return vessel.shape().volumeL(inside);
+    }
+}

@@ -1,0 +1,83 @@
+package bywash.rules.engine;
+
+import bywash.rules.alarm.AlarmBoard;
+import bywash.rules.alarm.AlarmKind;
+import bywash.rules.alarm.Condition;
+import bywash.rules.chlorine.ReserveBatch;
+import bywash.rules.chlorine.ResidualTracker;
+import bywash.rules.detect.WaterBalance;
+import bywash.rules.event.OperatorEntry;
+import bywash.rules.event.OperatorEntry.Acknowledge;
+import bywash.rules.event.OperatorEntry.BatchFill;
+import bywash.rules.event.OperatorEntry.Shelve;
+import bywash.rules.event.OperatorEntry.StockingChange;
+import bywash.rules.event.OperatorEntry.TopUpEnd;
+import bywash.rules.event.OperatorEntry.TopUpStart;
+import bywash.rules.event.OperatorEntry.Unshelve;
+import bywash.rules.event.OperatorEntry.WaterTest;
+import bywash.rules.site.Site;
+import bywash.rules.site.Stocking;
+
+/** What each operator entry changes. Entries that only stand on record change nothing here. */
+final class EntryRules {
+    /** Upper limit for nitrite with fish, mg/L. FAO Technical Paper 589 (2014), from memory. */
+    private static final double NITRITE_MG_L = 1.0;
+
+    private final Site site;
+    private final AlarmBoard board;
+    private final WaterBalance balance;
+    private final ResidualTracker residual;
+
+    EntryRules(Site site, AlarmBoard board, WaterBalance balance, ResidualTracker residual) {
+        this.site = site;
+        this.board = board;
+        this.balance = balance;
+        this.residual = residual;
+    }
+
+    /** Applies the entry and returns the stocking from here on. */
+    Stocking apply(OperatorEntry entry, Stocking stocking) {
+        if (entry instanceof TopUpStart start) {
+            balance.topUpStarted(start);
+        } else if (entry instanceof TopUpEnd end) {
+            balance.topUpEnded(end);
+        } else if (entry instanceof BatchFill fill) {
+            balance.batchFilled(fill);
+            ReserveBatch batch = residual.batch(fill.vessel());
+            if (batch != null) {
+                batch.filled(fill.at());
+            }
+        } else if (entry instanceof WaterTest test) {
+            test(test);
+        } else if (entry instanceof Acknowledge acknowledge) {
+            board.acknowledge(acknowledge);
+        } else if (entry instanceof Shelve shelve) {
+            board.shelve(shelve);
+        } else if (entry instanceof Unshelve unshelve) {
+            board.unshelve(unshelve);
+        } else if (entry instanceof StockingChange change) {
+            return change.stocking();
+        }
+        return stocking;
+    }
+
+    private void test(WaterTest test) {
+        if (test.quantity().equals("total-chlorine")) {
+            residual.tested(test.vessel(), test.at(), test.value(), site.systemVolumeL());
+        } else if (test.quantity().equals("nitrite")) {
+            board.set(
+                    AlarmKind.NITRITE_HIGH,
+                    test.vessel(),
+                    test.at(),
+                    test.value() > NITRITE_MG_L
+                            ? Condition.of(
+                                    "nitrite in " + test.vessel() + " is " + Text.number(test.value(), 2)
+                                            + " mg/L, above 1",
+                                    "Manual test.",
+                                    null,
+                                    "nitrite_mg_l",
+                                    test.value())
+                            : null);
+        }
+    }
+}

@@ -1,0 +1,147 @@
+package bywash.rules.engine;
+
+import bywash.rules.alarm.AlarmBoard;
+import bywash.rules.alarm.AlarmKind;
+import bywash.rules.alarm.Condition;
+import bywash.rules.chlorine.ReserveBatch;
+import bywash.rules.chlorine.ResidualEstimate;
+import bywash.rules.chlorine.ResidualTracker;
+import bywash.rules.detect.FlowFinding;
+import bywash.rules.detect.FlowFinding.Verdict;
+import bywash.rules.detect.TopUp;
+import bywash.rules.detect.WaterBalance;
+import bywash.rules.site.Device;
+import bywash.rules.site.Quantity;
+import bywash.rules.site.Site;
+import bywash.rules.site.Vessel;
+import bywash.rules.site.VesselRole;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Collection;
+import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+
+/** Alarms that need the whole system: chlorine risk, unsafe release, pump, feed. */
+final class SystemRules {
+    /** The subject of alarms about all the water. */
+    static final String SYSTEM = "system";
+
+    private static final Duration ACT_WITHIN = Duration.ofMinutes(30);
+    private static final double LIKELY_ENOUGH = 0.5;
+
+    private final Site site;
+    private final AlarmBoard board;
+    private final WaterBalance balance;
+    private final ResidualTracker residual;
+    private final boolean orpExpected;
+    private boolean incident;
+
+    SystemRules(Site site, AlarmBoard board, WaterBalance balance, ResidualTracker residual) {
+        this.site = site;
+        this.board = board;
+        this.balance = balance;
+        this.residual = residual;
+        this.orpExpected = site.probes().stream().anyMatch(p -> p.quantity() == Quantity.ORP);
+    }
+
+    boolean orpExpected() {
+        return orpExpected;
+    }
+
+    /** Whether water moves that should not; baselines are held meanwhile. */
+    boolean incident() {
+        return incident;
+    }
+
+    void tick(
+            Instant at,
+            Map<String, FlowFinding> findings,
+            Collection<ProbeMonitor> monitors,
+            boolean feedUp,
+            String feedDetail) {
+        chlorine(at, findings);
+        for (Vessel reserve : site.vessels(VesselRole.RESERVE)) {
+            release(reserve, findings.get(reserve.id()), at);
+        }
+        pump(at, findings, monitors);
+        board.set(
+                AlarmKind.FEED_LOST,
+                "feed",
+                at,
+                feedUp ? null : Condition.of("The feed is lost: " + feedDetail, "No readings reach the watch.", null));
+    }
+
+    private void chlorine(Instant at, Map<String, FlowFinding> findings) {
+        boolean unplanned = findings.entrySet().stream()
+                .filter(e -> residual.batch(e.getKey()) == null)
+                .map(e -> e.getValue().verdict())
+                .anyMatch(v -> v == Verdict.UNPLANNED_INFLOW || v == Verdict.LINE_NOT_SHUT);
+        ResidualEstimate e = residual.estimate(at, orpExpected);
+        Instant acuteAt = e.acuteAt();
+        boolean soon = unplanned && acuteAt != null && acuteAt.isBefore(at.plus(ACT_WITHIN));
+        boolean passed = e.probability() >= LIKELY_ENOUGH && e.highUgL() > ResidualTracker.ACUTE_UG_L;
+        incident = unplanned || passed;
+        Condition condition = null;
+        if (soon || passed) {
+            String range = Text.number(e.likelyUgL(), 0) + " ug/L likely (" + Text.number(e.lowUgL(), 0) + " to "
+                    + Text.number(e.highUgL(), 0) + ")";
+            String when = acuteAt == null ? "" : "; passes 19 ug/L in " + Text.span(at, acuteAt);
+            condition = Condition.of(
+                    "Chlorine in the system: " + range + when,
+                    String.join(". ", e.evidence()) + ". An estimate is no test.",
+                    acuteAt,
+                    "low_ug_l", Text.round(e.lowUgL(), 1),
+                    "likely_ug_l", Text.round(e.likelyUgL(), 1),
+                    "high_ug_l", Text.round(e.highUgL(), 1),
+                    "probability", Text.round(e.probability(), 2),
+                    "acute_at", Objects.toString(acuteAt, ""));
+        }
+        board.set(AlarmKind.CHLORINE_RISK, SYSTEM, at, condition);
+    }
+
+    private void release(Vessel reserve, @Nullable FlowFinding finding, Instant at) {
+        ReserveBatch batch = residual.batch(reserve.id());
+        if (batch == null) {
+            return;
+        }
+        TopUp topUp = balance.topUp();
+        boolean declared = topUp != null && topUp.endedAt() == null && topUp.source().equals(reserve.id());
+        boolean leaving = declared || (finding != null && finding.verdict() == Verdict.UNPLANNED_LOSS);
+        Condition condition = null;
+        if (leaving && !batch.knownSafe()) {
+            condition = Condition.of(
+                    "Water of " + reserve.id() + " is leaving and is not known to be safe",
+                    "The batch: " + batch.words(at) + ".",
+                    null,
+                    "residual_low_mg_l", Text.round(batch.lowMgL(at), 2),
+                    "residual_high_mg_l", Text.round(batch.highMgL(at), 2));
+        }
+        board.set(AlarmKind.UNSAFE_RELEASE, reserve.id(), at, condition);
+    }
+
+    private void pump(Instant at, Map<String, FlowFinding> findings, Collection<ProbeMonitor> monitors) {
+        boolean probed = false;
+        for (ProbeMonitor monitor : monitors) {
+            if (monitor.probe().quantity() == Quantity.STATE && monitor.probe().device() == Device.PUMP) {
+                probed = true;
+                boolean off = monitor.at() != null && monitor.value() < 0.5;
+                set(monitor.probe().vessel(), at, off, "The pump's own state says off.");
+            }
+        }
+        if (!probed) {
+            for (Map.Entry<String, FlowFinding> entry : findings.entrySet()) {
+                boolean drains = entry.getValue().verdict() == Verdict.DRAIN_DOWN;
+                set(entry.getKey(), at, drains, entry.getValue().why());
+            }
+        }
+    }
+
+    private void set(String vessel, Instant at, boolean stopped, String why) {
+        board.set(
+                AlarmKind.PUMP_STOPPED,
+                vessel,
+                at,
+                stopped ? Condition.of("The pump of " + vessel + " has stopped; pipes drain back", why, null) : null);
+    }
+}

@@ -1,5 +1,11 @@
 package bywash.ingest.site;
 
+import bywash.rules.vessel.Box;
+import bywash.rules.vessel.ConeBottom;
+import bywash.rules.vessel.Frustum;
+import bywash.rules.vessel.HorizontalCylinder;
+import bywash.rules.vessel.StrappingTable;
+import bywash.rules.vessel.VerticalCylinder;
 import bywash.rules.vessel.VesselShape;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -10,6 +16,7 @@ import org.snakeyaml.engine.v2.nodes.MappingNode;
 import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.SequenceNode;
 
 /** Reads a vessel's shape: its kind and the measures that the kind has. */
 final class ShapeReader {
@@ -103,13 +110,52 @@ final class ShapeReader {
                     "cone-height below height, which includes it");
             return null;
         }
-        // until the shapes land
-        map.fault("kind", "shapes cannot be read yet", "a volume for now");
-        return null;
+        return switch (kind) {
+            case BOX -> new Box(mm[0], mm[1], mm[2]);
+            case VERTICAL_CYLINDER -> new VerticalCylinder(mm[0], mm[1]);
+            case HORIZONTAL_CYLINDER -> new HorizontalCylinder(mm[0], mm[1]);
+            case CONE_BOTTOM -> new ConeBottom(mm[0], mm[1], mm[2]);
+            case FRUSTUM -> new Frustum(mm[0], mm[1], mm[2]);
+            case STRAPPING_TABLE -> throw new IllegalArgumentException("a table has no fixed measures");
+        };
     }
 
-    private static @Nullable VesselShape table(YamlMap map) {
-        map.fault("kind", "shapes cannot be read yet", "a volume for now");
-        return null;
+    private @Nullable VesselShape table(YamlMap map) {
+        String right = "table: [{depth: 0 mm, volume: 0 L}, {depth: 100 mm, volume: 52 L}]";
+        if (!(map.node("table") instanceof SequenceNode list) || list.getValue().size() < 2) {
+            map.fault("table", "table is not a list of two rows or more", right);
+            return null;
+        }
+        List<StrappingTable.Row> rows = new ArrayList<>();
+        double depth = -1;
+        double volume = -1;
+        for (Node row : list.getValue()) {
+            YamlMap pair = YamlMap.at(problems, place, null, row, "depth", "volume");
+            if (pair == null) {
+                return null;
+            }
+            if (!pair.has("depth") || !pair.has("volume")) {
+                pair.missing("depth or volume", right);
+                return null;
+            }
+            double d = pair.measure("depth", Dimension.LENGTH, 0, 20_000);
+            double v = pair.measure("volume", Dimension.VOLUME, 0, 1e7);
+            if (Double.isNaN(d) || Double.isNaN(v)) {
+                return null;
+            }
+            if (d <= depth || v <= volume || (rows.isEmpty() && (d != 0 || v != 0))) {
+                pair.fault(row, "depths and volumes do not rise from zero row by row", right);
+                return null;
+            }
+            rows.add(new StrappingTable.Row(d, v));
+            depth = d;
+            volume = v;
+        }
+        try {
+            return new StrappingTable(rows);
+        } catch (IllegalArgumentException e) {
+            map.fault("table", String.valueOf(e.getMessage()), right);
+            return null;
+        }
     }
 }

@@ -80,7 +80,7 @@ class ShapeReaderTest {
                 "diameter: 1 m| kind is missing; box, vertical-cylinder, horizontal-cylinder, cone-bottom, frustum or strapping-table",
                 "kind: vertical-cylinder, diameter: 1 m| height is missing; height: with a length in m, cm, mm, in or ft",
                 "kind: vertical-cylinder, diameter: 1 m, height: 1 m, width: 1 m| key \"width\" is not known; "
-                            + "kind, diameter or height",
+                        + "kind, diameter or height",
                 "kind: cone-bottom, diameter: 1 m, cone-height: 2 m, height: 1.5 m| cone-height is not below the height; "
                         + "cone-height below height, which includes it",
                 "'kind: strapping-table, table: [{depth: 0 mm, volume: 0 L}]'| table is not a list of two rows or more; "

@@ -1,0 +1,172 @@
+package bywash.rules.detect;
+
+import java.util.ArrayDeque;
+import java.util.Iterator;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Generalised likelihood ratio for a ramp of unknown onset and rate, on the innovations of a scalar Kalman filter.
+ *
+ * <p>The volume follows a random walk of small variance and is measured with white noise. For each candidate onset the
+ * signature of a unit ramp in the innovations is carried along (it includes how the filter itself adapts), and rate and
+ * log likelihood ratio follow from two sums: rate = B/A, l = B^2/(2A). A restart (a siphon drain) forgets the level
+ * but keeps the candidates, so that slopes on both sides of a drain add up.
+ *
+ * <p>Source: A. S. Willsky and H. L. Jones, 1976, A generalized likelihood ratio approach to the detection and
+ * estimation of jumps in linear systems, IEEE Trans. Automatic Control 21(1), 108-112; M. Basseville and I. V.
+ * Nikiforov, 1993, Detection of Abrupt Changes, chapter 7.
+ */
+final class RampGlr {
+    private static final int MOST = 48;
+
+    /** One candidate onset. Times in minutes, rates in L/min. */
+    static final class Candidate {
+        private final double onsetMin;
+        private double response;
+        private double a;
+        private double b;
+
+        Candidate(double onsetMin) {
+            this.onsetMin = onsetMin;
+        }
+
+        double onsetMin() {
+            return onsetMin;
+        }
+
+        double rateLMin() {
+            return a > 0 ? b / a : 0;
+        }
+
+        double seLMin() {
+            return a > 0 ? 1 / StrictMath.sqrt(a) : Double.POSITIVE_INFINITY;
+        }
+
+        double logRatio() {
+            return a > 0 ? b * b / (2 * a) : 0;
+        }
+    }
+
+    private final double walkVarPerMin;
+    private final double spacingMin;
+    private final ArrayDeque<Candidate> candidates = new ArrayDeque<>();
+    private @Nullable Candidate kept;
+    private double level = Double.NaN;
+    private double variance;
+    private double lastMin;
+    private double nextOnsetMin = Double.NEGATIVE_INFINITY;
+
+    /**
+     * @param walkSdPerHourL standard deviation of the level's own random walk over an hour, L
+     * @param spacingMin minutes between candidate onsets
+     */
+    RampGlr(double walkSdPerHourL, double spacingMin) {
+        this.walkVarPerMin = walkSdPerHourL * walkSdPerHourL / 60;
+        this.spacingMin = spacingMin;
+    }
+
+    /** One volume with the learned slope already taken off. */
+    void add(double tMin, double volumeL, double noiseVar) {
+        if (tMin >= nextOnsetMin) {
+            candidates.addLast(new Candidate(tMin));
+            if (candidates.size() > MOST) {
+                thin();
+            }
+            nextOnsetMin = tMin + spacingMin;
+        }
+        if (Double.isNaN(level)) {
+            start(tMin, volumeL, noiseVar);
+            return;
+        }
+        variance += walkVarPerMin * (tMin - lastMin);
+        lastMin = tMin;
+        double spread = variance + noiseVar;
+        double gain = variance / spread;
+        double innovation = volumeL - level;
+        double clip = 4 * StrictMath.sqrt(spread) + 5;
+        innovation = StrictMath.max(-clip, StrictMath.min(clip, innovation));
+        level += gain * innovation;
+        variance *= 1 - gain;
+        for (Candidate c : candidates) {
+            score(c, tMin, innovation, spread, gain);
+        }
+        if (kept != null && !candidates.contains(kept)) {
+            score(kept, tMin, innovation, spread, gain);
+        }
+    }
+
+    private static void score(Candidate c, double tMin, double innovation, double spread, double gain) {
+        double signature = tMin - c.onsetMin - c.response;
+        c.response += gain * signature;
+        c.a += signature * signature / spread;
+        c.b += signature * innovation / spread;
+    }
+
+    private void start(double tMin, double volumeL, double noiseVar) {
+        level = volumeL;
+        variance = noiseVar;
+        lastMin = tMin;
+        for (Candidate c : candidates) {
+            c.response = tMin - c.onsetMin;
+        }
+        if (kept != null) {
+            kept.response = tMin - kept.onsetMin;
+        }
+    }
+
+    /** Forgets the level, keeps the candidates. */
+    void restart() {
+        level = Double.NaN;
+    }
+
+    /** Forgets everything. */
+    void clear() {
+        restart();
+        candidates.clear();
+        kept = null;
+        nextOnsetMin = Double.NEGATIVE_INFINITY;
+    }
+
+    /** Keeps a candidate alive when it would be thinned away. */
+    void keep(Candidate candidate) {
+        kept = candidate;
+    }
+
+    /** Starts and returns a candidate at this moment. */
+    Candidate mark(double tMin) {
+        Candidate c = new Candidate(tMin);
+        c.response = 0;
+        candidates.addLast(c);
+        if (candidates.size() > MOST) {
+            thin();
+        }
+        return c;
+    }
+
+    /** The candidate with the greatest likelihood of a ramp in the given direction; null where there is none. */
+    @Nullable Candidate best(boolean in) {
+        Candidate best = null;
+        for (Candidate c : candidates) {
+            boolean right = in ? c.b > 0 : c.b < 0;
+            if (right && (best == null || c.logRatio() > best.logRatio())) {
+                best = c;
+            }
+        }
+        return best;
+    }
+
+    private void thin() {
+        Iterator<Candidate> each = candidates.iterator();
+        int index = 0;
+        while (each.hasNext()) {
+            each.next();
+            if (index < MOST / 2 && index % 2 == 0) {
+                each.remove();
+            }
+            index++;
+        }
+        while (!candidates.isEmpty() && candidates.getFirst().onsetMin < lastMin - 240) {
+            candidates.removeFirst();
+        }
+    }
+}

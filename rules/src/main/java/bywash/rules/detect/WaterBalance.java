@@ -1,36 +1,176 @@
 package bywash.rules.detect;
 
+import bywash.rules.detect.FlowFinding.Verdict;
+import bywash.rules.detect.TopUpWatch.Line;
+import bywash.rules.detect.VesselFlow.Motion;
 import bywash.rules.event.OperatorEntry;
+import bywash.rules.site.Quantity;
 import bywash.rules.site.Site;
+import bywash.rules.site.Vessel;
+import bywash.rules.site.VesselRole;
+import java.time.Duration;
 import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
-/** Watches every vessel with a level probe for water that nobody meant to move. */
+/** Watches every vessel with a level probe for water that nobody meant to move, and names where it comes from. */
 public final class WaterBalance {
-    public WaterBalance(Site site) {}
+    /** Share of a grow bed's volume that water can fill between the stones. Common practice, no source. */
+    private static final double BED_WATER_SHARE = 0.5;
 
-    /** A believable level; depth in mm above the floor. */
-    public void level(String vessel, Instant at, double depthMm) {}
+    private static final double PIPES_SHARE = 0.05;
+    private static final double START_NOISE_MM = 1.5;
 
-    /** The circulation pump is known to have started or stopped. */
-    public void pump(Instant at, boolean on) {}
+    private final Site site;
+    private final Map<String, VesselFlow> flows = new LinkedHashMap<>();
+    private final FindingWords words;
+    private @Nullable TopUpWatch topUp;
+    private @Nullable Instant origin;
+    private @Nullable Instant now;
 
-    public void topUpStarted(OperatorEntry.TopUpStart entry) {}
-
-    public void topUpEnded(OperatorEntry.TopUpEnd entry) {}
-
-    public void batchFilled(OperatorEntry.BatchFill entry) {}
-
-    /** Event time reached {@code at}; decisions are made here. */
-    public void tick(Instant at) {}
-
-    /** What is known of a vessel; null where it has no level probe. */
-    public @Nullable FlowFinding finding(String vessel) {
-        return null;
+    public WaterBalance(Site site) {
+        this.site = site;
+        double bedsL = site.vessels(VesselRole.GROW_BED).stream()
+                        .mapToDouble(Vessel::volumeL)
+                        .sum()
+                * BED_WATER_SHARE;
+        double pipesL = site.vessels(VesselRole.FISH_TANK).stream()
+                        .mapToDouble(Vessel::volumeL)
+                        .sum()
+                * PIPES_SHARE;
+        for (Vessel vessel : site.vessels()) {
+            if (vessel.shape() != null && site.probe(vessel.id(), Quantity.LEVEL).isPresent()) {
+                double noiseL = vessel.shape().areaM2(vessel.shape().heightMm() / 2) * START_NOISE_MM;
+                boolean sump = vessel.role() == VesselRole.SUMP;
+                flows.put(vessel.id(), new VesselFlow(noiseL, sump ? bedsL : 0, pipesL));
+            }
+        }
+        this.words = new FindingWords(site, flows);
     }
 
-    /** The running or last top-up. */
+    /** A believable level; depth in mm above the floor, within the vessel. */
+    public void level(String vessel, Instant at, double depthMm) {
+        VesselFlow flow = flows.get(vessel);
+        Vessel known = site.vessel(vessel).orElse(null);
+        if (flow != null && known != null && known.shape() != null) {
+            flow.level(minutes(at), known.shape().volumeL(depthMm));
+        }
+    }
+
+    /** The circulation pump is known to have started or stopped. */
+    public void pump(Instant at, boolean on) {
+        for (Vessel sump : site.vessels(VesselRole.SUMP)) {
+            VesselFlow flow = flows.get(sump.id());
+            if (flow != null) {
+                flow.pump(minutes(at), on);
+            }
+        }
+    }
+
+    /** The grower declared a release. */
+    public void topUpStarted(OperatorEntry.TopUpStart entry) {
+        VesselFlow target = flows.get(entry.vessel());
+        if (target != null) {
+            topUp = new TopUpWatch(entry, minutes(entry.at()), target, flows.get(entry.source()));
+        }
+    }
+
+    /** The grower says the line is shut; from here on it must be. */
+    public void topUpEnded(OperatorEntry.TopUpEnd entry) {
+        if (topUp != null && topUp.vessel().equals(entry.vessel())) {
+            topUp.end(entry.at(), minutes(entry.at()));
+        }
+    }
+
+    /** A reserve was or is being filled. */
+    public void batchFilled(OperatorEntry.BatchFill entry) {
+        VesselFlow flow = flows.get(entry.vessel());
+        if (flow != null) {
+            flow.rebase();
+        }
+    }
+
+    /** Event time reached {@code at}; decisions are made here. */
+    public void tick(Instant at) {
+        now = at;
+        double nowMin = minutes(at);
+        for (VesselFlow flow : flows.values()) {
+            flow.decide(nowMin);
+        }
+        if (topUp != null) {
+            topUp.tick(nowMin);
+        }
+    }
+
+    /** What is known of a vessel; null where it has no level probe or no tick has come. */
+    public @Nullable FlowFinding finding(String vessel) {
+        VesselFlow flow = flows.get(vessel);
+        Instant at = now;
+        Instant start = origin;
+        Vessel known = site.vessel(vessel).orElse(null);
+        if (flow == null || at == null || known == null || start == null) {
+            return null;
+        }
+        double nowMin = minutes(at);
+        double silence = nowMin - flow.lastMin();
+        double limit = site.probe(vessel, Quantity.LEVEL)
+                .map(p -> StrictMath.max(1.0, 3 * p.every().toMillis() / 60_000.0))
+                .orElse(1.0);
+        if (Double.isNaN(flow.lastMin()) || silence > limit) {
+            return words.blind(vessel, silence);
+        }
+        TopUpWatch watch = topUp;
+        if (watch != null && (vessel.equals(watch.vessel()) || vessel.equals(watch.source()))) {
+            FlowFinding declared = declared(known, flow, watch, start, nowMin);
+            if (declared != null) {
+                return declared;
+            }
+        }
+        return words.plain(known, flow, verdict(known, flow), start, nowMin);
+    }
+
+    private static Verdict verdict(Vessel vessel, VesselFlow flow) {
+        boolean reserve = vessel.role() == VesselRole.RESERVE;
+        return switch (flow.motion()) {
+            case LEARNING -> Verdict.LEARNING;
+            case STEADY -> Verdict.QUIET;
+            case IN -> reserve ? Verdict.PLANNED : Verdict.UNPLANNED_INFLOW;
+            case OUT -> Verdict.UNPLANNED_LOSS;
+            case DRAINING_BACK -> Verdict.DRAIN_DOWN;
+        };
+    }
+
+    private @Nullable FlowFinding declared(
+            Vessel vessel, VesselFlow flow, TopUpWatch watch, Instant start, double nowMin) {
+        boolean target = vessel.id().equals(watch.vessel());
+        Line line = watch.line();
+        if (line == Line.SHUT) {
+            return null;
+        }
+        if (!target && line == Line.CHECKING && flow.motion() != Motion.OUT) {
+            return null;
+        }
+        Verdict verdict =
+                switch (line) {
+                    case RUNNING, CHECKING, SHUT -> Verdict.PLANNED;
+                    case OVERRUN, OPEN -> target ? Verdict.LINE_NOT_SHUT : Verdict.PLANNED;
+                };
+        if (line == Line.OPEN && target && watch.stopped(nowMin)) {
+            return null;
+        }
+        return words.declared(vessel, watch, verdict, target, start, nowMin);
+    }
+
+    /** The running or last top-up; null when there was none. */
     public @Nullable TopUp topUp() {
-        return null;
+        return topUp == null ? null : topUp.view();
+    }
+
+    private double minutes(Instant at) {
+        if (origin == null) {
+            origin = at;
+        }
+        return Duration.between(origin, at).toMillis() / 60_000.0;
     }
 }

@@ -1,0 +1,143 @@
+package bywash.rules.detect;
+
+import bywash.rules.detect.FlowFinding.Verdict;
+import bywash.rules.detect.VesselFlow.Motion;
+import bywash.rules.site.Vessel;
+import bywash.rules.site.VesselRole;
+import bywash.rules.site.Site;
+import java.time.Instant;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/** Makes findings of what the flows show: source, times to overflow and to dry, and the reasons in words. */
+final class FindingWords {
+    private static final String OUTSIDE = "outside";
+    private static final String UNKNOWN = "unknown";
+
+    private final Site site;
+    private final Map<String, VesselFlow> flows;
+
+    FindingWords(Site site, Map<String, VesselFlow> flows) {
+        this.site = site;
+        this.flows = flows;
+    }
+
+    FlowFinding blind(String vessel, double silenceMin) {
+        String why = Double.isNaN(silenceMin)
+                ? "No level received yet; nothing can be said."
+                : String.format(Locale.ROOT, "No level for %.0f min; nothing can be said.", silenceMin);
+        return new FlowFinding(vessel, Verdict.LEARNING, Double.NaN, Double.NaN, 0, 0, null, UNKNOWN, null, null, why);
+    }
+
+    FlowFinding plain(Vessel vessel, VesselFlow flow, Verdict verdict, Instant start, double nowMin) {
+        return switch (verdict) {
+            case LEARNING -> still(vessel, verdict, flow.learningWords());
+            case QUIET -> still(vessel, verdict, "The level does what its known cycles explain.");
+            case DRAIN_DOWN -> still(vessel, verdict, "The pump has stopped: pipes and beds drain back, a bounded rise.");
+            case PLANNED, UNPLANNED_INFLOW, UNPLANNED_LOSS, LINE_NOT_SHUT -> moving(
+                    vessel, flow, verdict, start, nowMin);
+        };
+    }
+
+    private static FlowFinding still(Vessel vessel, Verdict verdict, String why) {
+        return new FlowFinding(vessel.id(), verdict, 0, 0, 0, 0, null, UNKNOWN, null, null, why);
+    }
+
+    private FlowFinding moving(Vessel vessel, VesselFlow flow, Verdict verdict, Instant start, double nowMin) {
+        double rate = flow.rateLMin();
+        double minutes = nowMin - flow.onsetMin();
+        String source = rate > 0 ? source(vessel, flow) : UNKNOWN;
+        String why = String.format(
+                Locale.ROOT,
+                "Beyond noise and cycles: %+.1f +/- %.1f L/min for %.0f min. %s",
+                rate,
+                2 * flow.rateSeLMin(),
+                minutes,
+                rate > 0 ? sourceWords(source) : "");
+        return new FlowFinding(
+                vessel.id(),
+                verdict,
+                rate,
+                flow.rateSeLMin(),
+                rate * minutes,
+                flow.rateSeLMin() * minutes + flow.noiseL(),
+                at(start, flow.onsetMin()),
+                source,
+                overflowAt(vessel, flow, rate, start, nowMin),
+                dryAt(flow, rate, start, nowMin),
+                why.strip());
+    }
+
+    FlowFinding declared(
+            Vessel vessel, TopUpWatch watch, Verdict verdict, boolean target, Instant start, double nowMin) {
+        double sign = target ? 1 : -1;
+        double minutes = nowMin - watch.startMin();
+        double rate = StrictMath.max(0, watch.rateLMin());
+        double litres = watch.ended() ? rate * minutes : watch.enteredL();
+        VesselFlow flow = flows.get(vessel.id());
+        Instant overflowAt = flow == null || !target ? null : overflowAt(vessel, flow, rate, start, nowMin);
+        String why = watch.ended()
+                ? "The top-up was ended; the balance checks that the line is shut. " + watch.view().confirmation()
+                : String.format(Locale.ROOT, "Declared top-up: %.0f L of %.0f L.", litres, watch.view().plannedL());
+        return new FlowFinding(
+                vessel.id(),
+                verdict,
+                sign * rate,
+                finite(watch.rateSeLMin()),
+                sign * litres,
+                finite(watch.rateSeLMin()) * minutes,
+                at(start, watch.startMin()),
+                watch.source(),
+                overflowAt,
+                null,
+                why.strip());
+    }
+
+    private static double finite(double value) {
+        return Double.isFinite(value) ? value : 0;
+    }
+
+    /** A reserve that falls as fast as this vessel rises is the source; with every reserve steady it is outside. */
+    private String source(Vessel vessel, VesselFlow flow) {
+        boolean allSeen = true;
+        for (Vessel reserve : site.vessels(VesselRole.RESERVE)) {
+            VesselFlow other = flows.get(reserve.id());
+            if (other == null || other.motion() == Motion.LEARNING) {
+                allSeen = false;
+            } else if (other.motion() == Motion.OUT && !reserve.id().equals(vessel.id())) {
+                double error = 2 * (other.rateSeLMin() + flow.rateSeLMin()) + 0.3 * flow.rateLMin();
+                if (StrictMath.abs(other.rateLMin() + flow.rateLMin()) < error) {
+                    return reserve.id();
+                }
+            }
+        }
+        return allSeen ? OUTSIDE : UNKNOWN;
+    }
+
+    private static String sourceWords(String source) {
+        return switch (source) {
+            case OUTSIDE -> "No reserve falls: the water comes from outside and counts as mains water.";
+            case UNKNOWN -> "Where it comes from is not known: it counts as mains water.";
+            default -> "The level of " + source + " falls as fast: the water comes from there.";
+        };
+    }
+
+    private static @Nullable Instant overflowAt(
+            Vessel vessel, VesselFlow flow, double rate, Instant start, double nowMin) {
+        if (rate <= 0.05 || vessel.shape() == null) {
+            return null;
+        }
+        double room = vessel.shape().volumeL(StrictMath.min(vessel.overflowMm(), vessel.shape().heightMm()))
+                - flow.volumeL();
+        return at(start, nowMin + StrictMath.max(0, room) / rate);
+    }
+
+    private static @Nullable Instant dryAt(VesselFlow flow, double rate, Instant start, double nowMin) {
+        return rate >= -0.05 ? null : at(start, nowMin + flow.volumeL() / -rate);
+    }
+
+    private static Instant at(Instant start, double minutes) {
+        return start.plusSeconds(StrictMath.round(minutes * 60));
+    }
+}

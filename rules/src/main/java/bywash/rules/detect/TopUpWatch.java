@@ -99,11 +99,11 @@ final class TopUpWatch {
         }
     }
 
-    /** Whether the flow that was found after the end has since stopped. */
-    boolean stopped(double nowMin) {
+    /** Watches whether the flow that was found after the end has since stopped. */
+    private void open(double nowMin) {
         if (lately == null) {
             lately = target.mark(nowMin);
-            return false;
+            return;
         }
         double age = nowMin - lately.onsetMin();
         double limit = 0.5 * StrictMath.abs(measured.rateLMin());
@@ -111,12 +111,9 @@ final class TopUpWatch {
             line = Line.SHUT;
             target.rebase();
             confirmation = "Line shut after all";
-            return true;
-        }
-        if (age > 8) {
+        } else if (age > 8) {
             lately = target.mark(nowMin);
         }
-        return false;
     }
 
     void tick(double nowMin) {
@@ -124,16 +121,21 @@ final class TopUpWatch {
             running(nowMin);
         } else if (line == Line.CHECKING) {
             checking(nowMin);
+        } else if (line == Line.OPEN) {
+            open(nowMin);
         }
     }
 
     private void running(double nowMin) {
         double elapsed = nowMin - startMin;
-        boolean byReserve = reserve != null && !Double.isNaN(reserveStartL);
-        double error = byReserve ? 3 * reserve.noiseL() : 3 * measured.seLMin() * elapsed;
-        enteredL = byReserve
-                ? reserveStartL - reserve.volumeL()
-                : StrictMath.max(0, measured.rateLMin()) * elapsed;
+        double error;
+        if (reserve != null && !Double.isNaN(reserveStartL)) {
+            error = 3 * reserve.noiseL();
+            enteredL = StrictMath.max(0, reserveStartL - reserve.volumeL());
+        } else {
+            error = 3 * measured.seLMin() * elapsed;
+            enteredL = StrictMath.max(0, measured.rateLMin()) * elapsed;
+        }
         double planned = entry.volumeL();
         boolean past = enteredL - error > planned * 1.1 + 3;
         boolean late = elapsed > minutes(entry.duration()) * 1.1 + 2 && enteredL > planned * 1.1 + 3;

@@ -156,9 +156,6 @@ public final class WaterBalance {
                     case RUNNING, CHECKING, SHUT -> Verdict.PLANNED;
                     case OVERRUN, OPEN -> target ? Verdict.LINE_NOT_SHUT : Verdict.PLANNED;
                 };
-        if (line == Line.OPEN && target && watch.stopped(nowMin)) {
-            return null;
-        }
         return words.declared(vessel, watch, verdict, target, start, nowMin);
     }
 

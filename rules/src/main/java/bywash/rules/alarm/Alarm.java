@@ -97,8 +97,8 @@ final class Alarm {
         if (state != AlarmState.SHELVED) {
             shelvedUntil = null;
         }
-        out.accept(new AlarmTransition(
-                at, kind, subject, state, kind.priority(), incident, message(), known().values()));
+        out.accept(
+                new AlarmTransition(at, kind, subject, state, kind.priority(), incident, message(), known().values()));
         if (state == AlarmState.NORMAL) {
             incident = "";
         }

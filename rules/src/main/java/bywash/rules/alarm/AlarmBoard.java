@@ -52,7 +52,8 @@ public final class AlarmBoard {
 
     public void acknowledge(Acknowledge entry) {
         for (Alarm alarm : alarms.values()) {
-            boolean named = entry.alarm() == null || entry.alarm().equals(alarm.kind().word());
+            boolean named =
+                    entry.alarm() == null || entry.alarm().equals(alarm.kind().word());
             boolean subject = entry.subject() == null || entry.subject().equals(alarm.subject());
             if (named && subject) {
                 alarm.apply(AlarmInput.ACKNOWLEDGE, entry.at(), out::add);

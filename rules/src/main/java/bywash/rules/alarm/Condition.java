@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  * @param deadline by when to act; null where none is known
  * @param values for the alarm line
  */
-public record Condition(String message, String why, @Nullable Instant deadline, Map<String, Object> values) {
+public record Condition(
+        String message, String why, @Nullable Instant deadline, Map<String, Object> values) {
     public Condition {
         values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
     }

@@ -23,7 +23,8 @@ final class Bands {
         this.site = site;
     }
 
-    @Nullable Band of(Probe probe, Stocking stocking) {
+    @Nullable
+    Band of(Probe probe, Stocking stocking) {
         for (Limit limit : site.limits()) {
             if (limit.vessel().equals(probe.vessel()) && limit.quantity() == probe.quantity()) {
                 return limit.band();

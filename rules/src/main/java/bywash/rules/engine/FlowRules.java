@@ -50,10 +50,11 @@ final class FlowRules {
         String rate = Text.number(StrictMath.abs(f.rateLMin()), 1) + " L/min";
         String from = f.source().equals("unknown") || f.source().isEmpty() ? "" : " from " + f.source();
         return switch (kind) {
-            case UNPLANNED_LOSS -> "Water is leaving " + vessel.id() + " unplanned: " + rate + ", " + litres + " so far";
+            case UNPLANNED_LOSS ->
+                "Water is leaving " + vessel.id() + " unplanned: " + rate + ", " + litres + " so far";
             case LINE_NOT_SHUT -> "The line into " + vessel.id() + " is not shut: " + rate + ", " + litres + " so far";
-            default -> "Water nobody declared is entering " + vessel.id() + from + ": " + rate + ", " + litres
-                    + " so far";
+            default ->
+                "Water nobody declared is entering " + vessel.id() + from + ": " + rate + ", " + litres + " so far";
         };
     }
 
@@ -87,12 +88,15 @@ final class FlowRules {
         if (freeboardMm < near || soon) {
             String when = overflowAt == null ? "" : "; at this rate it overflows in " + Text.span(at, overflowAt);
             condition = Condition.of(
-                    vessel.id() + " has " + Text.number(StrictMath.max(0, freeboardMm), 0) + " mm of freeboard left" + when,
+                    vessel.id() + " has " + Text.number(StrictMath.max(0, freeboardMm), 0) + " mm of freeboard left"
+                            + when,
                     "Level " + Text.number(levelMm, 0) + " mm, overflow at " + Text.number(vessel.overflowMm(), 0)
                             + " mm.",
                     overflowAt,
-                    "freeboard_mm", Text.round(freeboardMm, 0),
-                    "overflow_at", Objects.toString(overflowAt, ""));
+                    "freeboard_mm",
+                    Text.round(freeboardMm, 0),
+                    "overflow_at",
+                    Objects.toString(overflowAt, ""));
         }
         board.set(AlarmKind.OVERFLOW_NEAR, vessel.id(), at, condition);
     }

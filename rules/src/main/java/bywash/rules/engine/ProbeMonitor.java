@@ -35,7 +35,8 @@ final class ProbeMonitor {
         return value;
     }
 
-    @Nullable Instant at() {
+    @Nullable
+    Instant at() {
         return at;
     }
 
@@ -98,12 +99,11 @@ final class ProbeMonitor {
 
     /** How long the very same value makes it stuck; at least 40 intervals. Common practice, no source. */
     Duration stuckAfter() {
-        Duration byQuantity =
-                switch (probe.quantity()) {
-                    case LEVEL, DISSOLVED_OXYGEN, ORP -> Duration.ofHours(2);
-                    case PH, TEMPERATURE, CONDUCTIVITY -> Duration.ofHours(12);
-                    case FLOW, STATE -> Duration.ofDays(36_500);
-                };
+        Duration byQuantity = switch (probe.quantity()) {
+            case LEVEL, DISSOLVED_OXYGEN, ORP -> Duration.ofHours(2);
+            case PH, TEMPERATURE, CONDUCTIVITY -> Duration.ofHours(12);
+            case FLOW, STATE -> Duration.ofDays(36_500);
+        };
         Duration forty = probe.every().multipliedBy(40);
         return forty.compareTo(byQuantity) > 0 ? forty : byQuantity;
     }

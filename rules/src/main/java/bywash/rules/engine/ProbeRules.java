@@ -48,7 +48,8 @@ final class ProbeRules {
                                 "No reading from " + named + " " + age,
                                 "A reading is due every " + probe.every().getSeconds() + " s.",
                                 null,
-                                "since", Objects.toString(last, ""))
+                                "since",
+                                Objects.toString(last, ""))
                         : null);
         board.set(
                 AlarmKind.PROBE_STUCK,
@@ -57,9 +58,11 @@ final class ProbeRules {
                 health == Health.STUCK
                         ? Condition.of(
                                 named + " has not moved at all",
-                                "The same value for over " + monitor.stuckAfter().toMinutes() + " min.",
+                                "The same value for over "
+                                        + monitor.stuckAfter().toMinutes() + " min.",
                                 null,
-                                "value", monitor.value())
+                                "value",
+                                monitor.value())
                         : null);
         board.set(
                 AlarmKind.PROBE_IMPLAUSIBLE,
@@ -99,7 +102,8 @@ final class ProbeRules {
     private void low(ProbeMonitor m, Instant at, @Nullable Band band, AlarmKind low) {
         String vessel = m.probe().vessel();
         double edge = band == null ? Double.NEGATIVE_INFINITY : band.low();
-        double threshold = board.stands(low, vessel) ? edge + Bands.deadband(m.probe().quantity()) : edge;
+        double threshold =
+                board.stands(low, vessel) ? edge + Bands.deadband(m.probe().quantity()) : edge;
         board.set(low, vessel, at, m.value() < threshold ? crossed(m, "below", edge) : null);
     }
 

@@ -93,7 +93,8 @@ public sealed interface OperatorEntry {
     }
 
     /** Acknowledges one alarm, or all where {@code alarm} is null. */
-    record Acknowledge(Instant at, @Nullable String alarm, @Nullable String subject) implements OperatorEntry {
+    record Acknowledge(
+            Instant at, @Nullable String alarm, @Nullable String subject) implements OperatorEntry {
         @Override
         public String word() {
             return "acknowledge";

@@ -10,4 +10,9 @@ import org.jspecify.annotations.Nullable;
  * @param device for a state probe, what it tells of; else null
  * @param every the interval at which readings are expected, 1 s to 1 day
  */
-public record Probe(String id, String vessel, Quantity quantity, @Nullable Device device, Duration every) {}
+public record Probe(
+        String id,
+        String vessel,
+        Quantity quantity,
+        @Nullable Device device,
+        Duration every) {}

@@ -1,0 +1,42 @@
+package bywash.samples.demo;
+
+import bywash.ingest.recording.RecordedLine;
+import bywash.samples.simulation.Action;
+import bywash.samples.simulation.SimulatedSite;
+import bywash.samples.simulation.SiteModel;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The demo: a few quiet hours from which the cycles are learned, then a top-up, then a valve left open. */
+public final class DemoFeed {
+    /** First moment of the history. */
+    public static final Instant START = Instant.parse("2026-05-04T06:00:00Z");
+
+    /** Where the story begins, on the screen. */
+    public static final Instant STORY = START.plus(Duration.ofHours(5));
+
+    /** Classpath resource of the site file. */
+    public static final String SITE = "/bywash/samples/sites/larkfield.yaml";
+
+    private static final long SEED = 41;
+
+    private DemoFeed() {}
+
+    /** Every line in order; lines before {@link #STORY} are the history. */
+    public static List<RecordedLine> lines() {
+        double story = Duration.between(START, STORY).toMinutes();
+        List<Action> actions = List.of(
+                new Action.TestReserve(story - 60, 0.0),
+                new Action.TopUp(story + 8, 12, 6, 0, 0),
+                new Action.InflowIntoSump(story + 36, story + 90, 7, 0.9));
+        SimulatedSite site = new SimulatedSite(
+                SiteModel.larkfield(), actions, START, Duration.ofMinutes((long) story + 95), SEED);
+        List<RecordedLine> lines = new ArrayList<>();
+        for (RecordedLine line = site.next(); line != null; line = site.next()) {
+            lines.add(line);
+        }
+        return lines;
+    }
+}

@@ -1,0 +1,125 @@
+package bywash.tui.watch;
+
+import bywash.ingest.feed.EventTimeOrder;
+import bywash.ingest.payload.DecodeSink;
+import bywash.ingest.payload.ReadingDecoder;
+import bywash.ingest.recording.RecordedLine;
+import bywash.ingest.recording.RecordedLine.Message;
+import bywash.ingest.site.SiteFile;
+import bywash.rules.alarm.AlarmTransition;
+import bywash.rules.engine.Engine;
+import bywash.rules.engine.Snapshot;
+import bywash.rules.event.EngineEvent;
+import bywash.rules.event.EngineEvent.OperatorActed;
+import bywash.rules.event.EngineEvent.ReadingArrived;
+import bywash.rules.event.EngineEvent.ReadingRefused;
+import bywash.rules.event.OperatorEntry;
+import bywash.rules.event.Reading;
+import java.time.Instant;
+import java.util.function.Consumer;
+
+/** Lines in, transitions out: the same path live and in a replay. One thread only. */
+public final class Pipeline {
+    private final ReadingDecoder decoder;
+    private final EventTimeOrder order;
+    private final Engine engine;
+    private final Consumer<AlarmTransition> transitions;
+    private final Consumer<Reading> readings;
+    private final Sink sink = new Sink();
+    private long messages;
+    private long refused;
+    private long unknownTopics;
+    private String lastRefusal = "";
+
+    public Pipeline(SiteFile file, Consumer<AlarmTransition> transitions, Consumer<Reading> readings) {
+        this.decoder = new ReadingDecoder(file);
+        this.engine = new Engine(file.site());
+        this.transitions = transitions;
+        this.readings = readings;
+        this.order = new EventTimeOrder(EventTimeOrder.DEFAULT_LATENESS, this::apply, late -> {});
+    }
+
+    /** One line of a recording or of the live feed. */
+    public void accept(RecordedLine line) {
+        if (line instanceof Message message) {
+            messages++;
+            sink.receivedAt = message.time();
+            decoder.decode(message.time(), message.topic(), message.payload(), message.retain(), sink);
+        } else if (line instanceof RecordedLine.Entry entry) {
+            enter(entry.entry());
+        }
+    }
+
+    public void enter(OperatorEntry entry) {
+        order.offer(new OperatorActed(entry), entry.at());
+    }
+
+    /** Tells the engine of the feed's own state. */
+    public void feed(EngineEvent.FeedChanged change) {
+        order.offer(change, change.at());
+    }
+
+    /** The live clock reached {@code now}. */
+    public void advanceTo(Instant now) {
+        order.advanceTo(now);
+    }
+
+    public void finish() {
+        order.finish();
+    }
+
+    private void apply(EngineEvent event) {
+        if (event instanceof ReadingArrived arrived) {
+            readings.accept(arrived.reading());
+        }
+        for (AlarmTransition transition : engine.apply(event)) {
+            transitions.accept(transition);
+        }
+    }
+
+    public Snapshot snapshot() {
+        return engine.snapshot();
+    }
+
+    public long messages() {
+        return messages;
+    }
+
+    public long refused() {
+        return refused;
+    }
+
+    public long unknownTopics() {
+        return unknownTopics;
+    }
+
+    public long late() {
+        return order.lateCount();
+    }
+
+    /** The last refusal in words; empty where there was none. */
+    public String lastRefusal() {
+        return lastRefusal;
+    }
+
+    private final class Sink implements DecodeSink {
+        private Instant receivedAt = Instant.EPOCH;
+
+        @Override
+        public void reading(Reading reading) {
+            order.offer(new ReadingArrived(reading), receivedAt);
+        }
+
+        @Override
+        public void refused(String probeId, Instant at, String reason) {
+            refused++;
+            lastRefusal = probeId + ": " + reason;
+            order.offer(new ReadingRefused(probeId, at, reason), receivedAt);
+        }
+
+        @Override
+        public void unknownTopic(String topic) {
+            unknownTopics++;
+        }
+    }
+}

@@ -7,8 +7,8 @@ package bywash.rules.detect;
  * the lower quartile of half-minute slopes, then refined by whole fill phases and held while water moves unplanned.
  */
 final class FillPhase {
-    private static final double DRAIN_SIGMAS = 5;
-    private static final double DRAIN_LEAST_L_MIN = 10;
+    private static final double DRAIN_SIGMAS = 3.5;
+    private static final double DRAIN_LEAST_L_MIN = 11;
     private static final int PHASES_LEARNED = 8;
     private static final int HISTORY = 256;
 
@@ -102,15 +102,15 @@ final class FillPhase {
     }
 
     private void phase(double slope, double se) {
-        if (phases == 0) {
-            fillLMin = slope;
+        if (phases < PHASES_LEARNED) {
+            fillLMin = roughLMin;
         }
         phases++;
         double weight = 1 / (se * se + spreadLMin * spreadLMin);
         double full = 1 / (0.25 + spreadLMin * spreadLMin);
-        double gain = StrictMath.max(0.02, 1.0 / phases) * StrictMath.min(1, weight / full);
+        double gain = StrictMath.max(0.02, 1.0 / StrictMath.max(1, phases - PHASES_LEARNED + 3)) * StrictMath.min(1, weight / full);
         double miss = StrictMath.max(-3 * (se + spreadLMin), StrictMath.min(3 * (se + spreadLMin), slope - fillLMin));
-        fillLMin += gain * (phases <= PHASES_LEARNED ? slope - fillLMin : miss);
+        fillLMin += phases <= PHASES_LEARNED ? 0 : gain * miss;
         if (phases > PHASES_LEARNED) {
             double beyond = StrictMath.max(0, miss * miss - se * se);
             double var = spreadLMin * spreadLMin + 0.03 * (beyond - spreadLMin * spreadLMin);

@@ -21,6 +21,8 @@ final class VesselFlow {
 
     private static final double LOG_RATIO = 20;
     private static final double FLOOR_L_MIN = 0.3;
+    private static final double LOOK_BACK_MIN = 0.6;
+    private static final double GUARD_MIN = 0.75;
     private static final double STILL_AFTER_MIN = 20;
     private static final double RESTART_GRACE_MIN = 10;
 
@@ -42,6 +44,8 @@ final class VesselFlow {
     private double drainEndMin = -1e9;
     private double drainStartMin = Double.NaN;
     private double drainStartL;
+    private double longestDrainMin;
+    private int episodes;
     private double lastMin = Double.NaN;
     private double firstMin = Double.NaN;
     private double fedMin = Double.NaN;
@@ -95,14 +99,14 @@ final class VesselFlow {
     private void sample(Point p) {
         volumeL = p.volumeL();
         recent.addLast(p);
-        while (recent.size() > 2 && p.tMin() - recent.getFirst().tMin() > 0.75 && recent.size() > 4) {
+        while (recent.size() > 2 && p.tMin() - recent.getFirst().tMin() > 1.5 && recent.size() > 4) {
             recent.removeFirst();
         }
         if (suspended(p.tMin())) {
             return;
         }
         slow.add(p.tMin(), p.volumeL(), holding());
-        Point earlier = earlier(p, 0.3);
+        Point earlier = earlier(p, LOOK_BACK_MIN);
         if (earlier != null) {
             double minutes = p.tMin() - earlier.tMin();
             double rise = p.volumeL() - earlier.volumeL();
@@ -112,11 +116,11 @@ final class VesselFlow {
                 return;
             }
         }
-        if (p.tMin() - drainEndMin > 0.5) {
-            drainStartMin = Double.NaN;
+        if (p.tMin() - drainEndMin > 0.35) {
+            drainOver();
             pending.addLast(p);
         }
-        while (!pending.isEmpty() && p.tMin() - pending.getFirst().tMin() >= 0.5) {
+        while (!pending.isEmpty() && p.tMin() - pending.getFirst().tMin() >= GUARD_MIN) {
             feed(pending.removeFirst());
         }
     }
@@ -139,6 +143,14 @@ final class VesselFlow {
         }
         pending.clear();
         drainEndMin = p.tMin();
+    }
+
+    private void drainOver() {
+        if (!Double.isNaN(drainStartMin) && !holding()) {
+            episodes++;
+            longestDrainMin = StrictMath.max(longestDrainMin, drainEndMin - drainStartMin);
+        }
+        drainStartMin = Double.NaN;
     }
 
     private void feed(Point p) {
@@ -221,8 +233,9 @@ final class VesselFlow {
         }
         if (!Double.isNaN(drainStartMin)) {
             double span = nowMin - drainStartMin;
-            double rise = volumeL - drainStartL - fill.fillLMin() * span;
-            if (span > 3 && rise > bedsL + 6 * guard.noiseL()) {
+            double rise = volumeL - drainStartL;
+            boolean endless = episodes >= 15 && span > 1.5 * longestDrainMin + 2 && rise > 20;
+            if (endless || rise > bedsL + 6 * guard.noiseL()) {
                 begin(Motion.IN, drainStartMin, rise / span);
                 return;
             }
@@ -282,10 +295,11 @@ final class VesselFlow {
         double rate = StrictMath.abs(rateLMin());
         double sign = motion == Motion.IN ? 1 : -1;
         double now = lately.rateLMin() * sign;
-        if (age > 2 && lately.seLMin() < 0.15 * rate + 0.1 && now + 2 * lately.seLMin() < 0.5 * rate) {
+        boolean sure = lately.seLMin() < 0.08 * rate + 0.1;
+        if (age > (bedsL > 0 ? 6 : 2) && sure && now + 2 * lately.seLMin() < 0.5 * rate) {
             motion = Motion.STEADY;
             rebase();
-        } else if (age > 6) {
+        } else if (age > 20 || (age > 8 && sure)) {
             lately = glr.mark(lastMin);
         }
     }

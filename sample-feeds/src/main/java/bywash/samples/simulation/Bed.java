@@ -33,7 +33,7 @@ final class Bed {
         if (draining) {
             double share = Math.max(0.05, heldL / tripL);
             out = Math.min(heldL - residueL, drainLMin * (0.6 + 0.6 * Math.sqrt(share)) * minutes + in);
-            if (heldL + in - out <= residueL + 0.01) {
+            if (heldL - out <= residueL + 0.01) {
                 draining = false;
                 nextTripL = tripL * (1 + jitter * random.nextGaussian());
                 residueL = 2 + 0.5 * Math.abs(random.nextGaussian());

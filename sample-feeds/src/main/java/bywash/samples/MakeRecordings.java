@@ -1,0 +1,35 @@
+package bywash.samples;
+
+import bywash.ingest.recording.RecordedLine;
+import bywash.ingest.recording.RecordingWriter;
+import bywash.samples.simulation.SimulatedSite;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.zip.GZIPOutputStream;
+
+/** Writes the sample recordings anew from their seeds: {@code java ... bywash.samples.MakeRecordings FOLDER}. */
+public final class MakeRecordings {
+    private MakeRecordings() {}
+
+    public static void main(String[] args) throws IOException {
+        Path folder = Path.of(args.length > 0 ? args[0] : "sample-feeds/recordings");
+        Files.createDirectories(folder);
+        for (SampleRecordings sample : SampleRecordings.values()) {
+            try (OutputStream file = new GZIPOutputStream(Files.newOutputStream(folder.resolve(sample.fileName())))) {
+                write(sample, file);
+            }
+        }
+    }
+
+    /** Writes one recording as plain JSON Lines. */
+    public static void write(SampleRecordings sample, OutputStream to) throws IOException {
+        SimulatedSite site = sample.simulation();
+        RecordingWriter writer = new RecordingWriter(to);
+        for (RecordedLine line = site.next(); line != null; line = site.next()) {
+            writer.write(line);
+        }
+        writer.flush();
+    }
+}

@@ -1,0 +1,5 @@
+/** Sample recordings and how they are made. */
+@NullMarked
+package bywash.samples;
+
+import org.jspecify.annotations.NullMarked;

@@ -16,7 +16,7 @@ import java.util.List;
 /** The labelled recordings: what happens in each, from which seed. Minutes count from the start. */
 public enum SampleRecordings {
     QUIET_SIPHONS(480, 11, List.of()),
-    VALVE_OPEN(300, 12, List.of(new FillReserve(180, 270, 6), new InflowIntoSump(210, 245, 8, 0.9))),
+    VALVE_OPEN(300, 12, List.of(new FillReserve(180, 270, 3), new InflowIntoSump(210, 245, 8, 0.9))),
     HOSE_IN_SUMP(330, 13, List.of(new InflowIntoSump(240, 300, 4, 0.9))),
     PUMP_STOP_RESTART(360, 14, List.of(new PumpOff(200, 245))),
     DECLARED_TOP_UP(300, 15, List.of(new TestReserve(170, 0.0), new TopUp(200, 20, 6, 0, 0))),

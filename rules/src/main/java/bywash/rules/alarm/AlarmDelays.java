@@ -13,7 +13,7 @@ public record AlarmDelays(Duration on, Duration off) {
     public static AlarmDelays of(AlarmKind kind) {
         return switch (kind) {
             case UNPLANNED_INFLOW, UNPLANNED_LOSS, LINE_NOT_SHUT -> seconds(0, 60);
-            case OVERFLOW_NEAR -> seconds(10, 120);
+            case OVERFLOW_NEAR -> seconds(10, 1200);
             case UNSAFE_RELEASE, PUMP_STOPPED -> seconds(0, 30);
             case CHLORINE_RISK, AMMONIA_TOXIC, NITRITE_HIGH, BIOFILTER_SETBACK -> seconds(0, 300);
             case LOW_OXYGEN -> seconds(30, 120);

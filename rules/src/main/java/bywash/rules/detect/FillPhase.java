@@ -8,7 +8,7 @@ package bywash.rules.detect;
  */
 final class FillPhase {
     private static final double DRAIN_SIGMAS = 3.5;
-    private static final double DRAIN_LEAST_L_MIN = 11;
+    private static final double DRAIN_LEAST_L_MIN = 13;
     private static final int PHASES_LEARNED = 8;
     private static final int HISTORY = 256;
 

@@ -77,11 +77,14 @@ final class TopUpWatch {
     }
 
     double rateLMin() {
-        return measured.rateLMin();
+        Candidate byReserve = reserveRate;
+        return byReserve != null && byReserve.seLMin() < measured.seLMin()
+                ? -byReserve.rateLMin()
+                : measured.rateLMin();
     }
 
     double rateSeLMin() {
-        return measured.seLMin();
+        return reserveRate != null ? StrictMath.min(reserveRate.seLMin(), measured.seLMin()) : measured.seLMin();
     }
 
     void end(Instant at, double tMin) {

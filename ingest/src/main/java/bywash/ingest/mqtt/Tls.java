@@ -30,7 +30,7 @@ final class Tls {
                 }
                 TrustManagerFactory trust = TrustManagerFactory.getInstance(TrustManagerFactory.getDefaultAlgorithm());
                 trust.init(store);
-                config.trustManagerFactory(trust);
+                config = config.trustManagerFactory(trust);
             } catch (GeneralSecurityException e) {
                 throw new IOException("ca-file " + broker.caFile() + " holds no usable certificate", e);
             }

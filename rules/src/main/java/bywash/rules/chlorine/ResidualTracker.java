@@ -11,7 +11,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /** Follows the residual in the system: what came in by the balance, at the strength of its source, less decay. */
@@ -43,6 +45,17 @@ public final class ResidualTracker {
 
     public @Nullable ReserveBatch batch(String reserve) {
         return batches.get(reserve);
+    }
+
+    /** Ids of the reserves that are known to be safe. */
+    public Set<String> safeReserves() {
+        Set<String> safe = new TreeSet<>();
+        batches.forEach((id, batch) -> {
+            if (batch.knownSafe()) {
+                safe.add(id);
+            }
+        });
+        return safe;
     }
 
     public OrpBaseline orp() {

@@ -25,6 +25,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -155,6 +156,11 @@ public final class Engine {
             case GOOD, STUCK -> monitor.value();
             case WAITING, SILENT, IMPLAUSIBLE -> Double.NaN;
         };
+    }
+
+    /** Reserves whose water a test has shown free of chlorine since its last filling. */
+    public Set<String> safeReserves() {
+        return residual.safeReserves();
     }
 
     /** Everything a screen needs, immutable. */

@@ -16,6 +16,7 @@ import bywash.rules.event.EngineEvent.ReadingRefused;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.Reading;
 import java.time.Instant;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /** Lines in, transitions out: the same path live and in a replay. One thread only. */
@@ -79,6 +80,11 @@ public final class Pipeline {
 
     public Snapshot snapshot() {
         return engine.snapshot();
+    }
+
+    /** Reserves whose water is known to be safe to release. */
+    public Set<String> safeReserves() {
+        return engine.safeReserves();
     }
 
     public long messages() {

@@ -12,7 +12,6 @@ import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ConcurrentLinkedQueue;
-import java.util.concurrent.atomic.AtomicReference;
 import org.jspecify.annotations.Nullable;
 
 /** The single-writer loop of a live watch: messages, entries and the clock in; the latest frame out. */
@@ -25,7 +24,7 @@ public final class LiveWatch implements Runnable {
     private final @Nullable FileJournal journal;
     private final ConcurrentLinkedQueue<OperatorEntry> entries = new ConcurrentLinkedQueue<>();
     private final ConcurrentLinkedQueue<FeedState> states = new ConcurrentLinkedQueue<>();
-    private final AtomicReference<FrameSource> latest;
+    private volatile FrameSource latest;
     private volatile boolean stop;
     private volatile String note = "";
 
@@ -34,7 +33,7 @@ public final class LiveWatch implements Runnable {
         this.queue = queue;
         this.clock = clock;
         this.journal = journal;
-        this.latest = new AtomicReference<>(frame(clock.instant()));
+        this.latest = new FrameSource(pipeline.snapshot(), clock.instant(), 0, 0, pipeline.safeReserves(), "");
     }
 
     /** Any thread: what the grower entered; on the record before the screen shows its effect. */
@@ -53,7 +52,7 @@ public final class LiveWatch implements Runnable {
     }
 
     public FrameSource latest() {
-        return latest.get();
+        return latest;
     }
 
     public void stop() {
@@ -95,7 +94,7 @@ public final class LiveWatch implements Runnable {
             journal.flush();
         }
         pipeline.advanceTo(now);
-        latest.set(frame(now));
+        latest = frame(now);
     }
 
     private void record(RecordedLine line) {

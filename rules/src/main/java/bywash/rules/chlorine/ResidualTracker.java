@@ -93,11 +93,10 @@ public final class ResidualTracker {
 
     private boolean take(Instant at, String vessel, FlowFinding finding) {
         Instant since = finding.since();
-        boolean flows =
-                switch (finding.verdict()) {
-                    case PLANNED, UNPLANNED_INFLOW, LINE_NOT_SHUT -> since != null;
-                    case LEARNING, QUIET, UNPLANNED_LOSS, DRAIN_DOWN -> false;
-                };
+        boolean flows = switch (finding.verdict()) {
+            case PLANNED, UNPLANNED_INFLOW, LINE_NOT_SHUT -> since != null;
+            case LEARNING, QUIET, UNPLANNED_LOSS, DRAIN_DOWN -> false;
+        };
         if (!flows || since == null || batches.containsKey(vessel)) {
             return false;
         }
@@ -120,7 +119,9 @@ public final class ResidualTracker {
         if (batch != null) {
             return batch.highMgL(at);
         }
-        return site.mains().disinfectant() == Disinfectant.NONE ? 0 : site.mains().residualMgL() * MAINS_HIGH;
+        return site.mains().disinfectant() == Disinfectant.NONE
+                ? 0
+                : site.mains().residualMgL() * MAINS_HIGH;
     }
 
     private double likelyMgL(Instant at, String source) {
@@ -128,7 +129,9 @@ public final class ResidualTracker {
         if (batch != null) {
             return batch.knownSafe() ? 0 : (batch.lowMgL(at) + batch.highMgL(at)) / 2;
         }
-        return site.mains().disinfectant() == Disinfectant.NONE ? 0 : site.mains().residualMgL();
+        return site.mains().disinfectant() == Disinfectant.NONE
+                ? 0
+                : site.mains().residualMgL();
     }
 
     private double weakMgL(Instant at, String source) {
@@ -176,7 +179,11 @@ public final class ResidualTracker {
         boolean settled = inflowSince != null && inflowSince.isBefore(at.minusSeconds(600));
         double ratio = sigmas > 6 ? 20 : sigmas > 3 ? 5 : sigmas < 1 && settled ? 0.3 : 1;
         evidence.add(String.format(
-                Locale.ROOT, "ORP: %+.0f mV, %+.1f sigma from its baseline (weight %.1f)", orp.riseMv(), sigmas, ratio));
+                Locale.ROOT,
+                "ORP: %+.0f mV, %+.1f sigma from its baseline (weight %.1f)",
+                orp.riseMv(),
+                sigmas,
+                ratio));
         return ratio;
     }
 }

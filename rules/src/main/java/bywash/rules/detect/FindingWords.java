@@ -2,9 +2,9 @@ package bywash.rules.detect;
 
 import bywash.rules.detect.FlowFinding.Verdict;
 import bywash.rules.detect.VesselFlow.Motion;
+import bywash.rules.site.Site;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
-import bywash.rules.site.Site;
 import java.time.Instant;
 import java.util.Locale;
 import java.util.Map;
@@ -34,9 +34,10 @@ final class FindingWords {
         return switch (verdict) {
             case LEARNING -> still(vessel, verdict, flow.learningWords());
             case QUIET -> still(vessel, verdict, "The level does what its known cycles explain.");
-            case DRAIN_DOWN -> still(vessel, verdict, "The pump has stopped: pipes and beds drain back, a bounded rise.");
-            case PLANNED, UNPLANNED_INFLOW, UNPLANNED_LOSS, LINE_NOT_SHUT -> moving(
-                    vessel, flow, verdict, start, nowMin);
+            case DRAIN_DOWN ->
+                still(vessel, verdict, "The pump has stopped: pipes and beds drain back, a bounded rise.");
+            case PLANNED, UNPLANNED_INFLOW, UNPLANNED_LOSS, LINE_NOT_SHUT ->
+                moving(vessel, flow, verdict, start, nowMin);
         };
     }
 
@@ -78,8 +79,13 @@ final class FindingWords {
         VesselFlow flow = flows.get(vessel.id());
         Instant overflowAt = flow == null || !target ? null : overflowAt(vessel, flow, rate, start, nowMin);
         String why = watch.ended()
-                ? "The top-up was ended; the balance checks that the line is shut. " + watch.view().confirmation()
-                : String.format(Locale.ROOT, "Declared top-up: %.0f L of %.0f L.", litres, watch.view().plannedL());
+                ? "The top-up was ended; the balance checks that the line is shut. "
+                        + watch.view().confirmation()
+                : String.format(
+                        Locale.ROOT,
+                        "Declared top-up: %.0f L of %.0f L.",
+                        litres,
+                        watch.view().plannedL());
         return new FlowFinding(
                 vessel.id(),
                 verdict,
@@ -128,7 +134,9 @@ final class FindingWords {
         if (rate <= 0.05 || vessel.shape() == null) {
             return null;
         }
-        double room = vessel.shape().volumeL(StrictMath.min(vessel.overflowMm(), vessel.shape().heightMm()))
+        double room = vessel.shape()
+                        .volumeL(StrictMath.min(
+                                vessel.overflowMm(), vessel.shape().heightMm()))
                 - flow.volumeL();
         return at(start, nowMin + StrictMath.max(0, room) / rate);
     }

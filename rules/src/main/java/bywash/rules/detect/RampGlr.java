@@ -144,7 +144,8 @@ final class RampGlr {
     }
 
     /** The candidate with the greatest likelihood of a ramp in the given direction; null where there is none. */
-    @Nullable Candidate best(boolean in) {
+    @Nullable
+    Candidate best(boolean in) {
         Candidate best = null;
         for (Candidate c : candidates) {
             boolean right = in ? c.b > 0 : c.b < 0;

@@ -40,7 +40,8 @@ public final class WaterBalance {
                         .sum()
                 * PIPES_SHARE;
         for (Vessel vessel : site.vessels()) {
-            if (vessel.shape() != null && site.probe(vessel.id(), Quantity.LEVEL).isPresent()) {
+            if (vessel.shape() != null
+                    && site.probe(vessel.id(), Quantity.LEVEL).isPresent()) {
                 double noiseL = vessel.shape().areaM2(vessel.shape().heightMm() / 2) * START_NOISE_MM;
                 boolean sump = vessel.role() == VesselRole.SUMP;
                 flows.put(vessel.id(), new VesselFlow(noiseL, sump ? bedsL : 0, pipesL));
@@ -151,11 +152,10 @@ public final class WaterBalance {
         if (!target && line == Line.CHECKING && flow.motion() != Motion.OUT) {
             return null;
         }
-        Verdict verdict =
-                switch (line) {
-                    case RUNNING, CHECKING, SHUT -> Verdict.PLANNED;
-                    case OVERRUN, OPEN -> target ? Verdict.LINE_NOT_SHUT : Verdict.PLANNED;
-                };
+        Verdict verdict = switch (line) {
+            case RUNNING, CHECKING, SHUT -> Verdict.PLANNED;
+            case OVERRUN, OPEN -> target ? Verdict.LINE_NOT_SHUT : Verdict.PLANNED;
+        };
         return words.declared(vessel, watch, verdict, target, start, nowMin);
     }
 

@@ -91,11 +91,16 @@ final class SystemRules {
                     "Chlorine in the system: " + range + when,
                     String.join(". ", e.evidence()) + ". An estimate is no test.",
                     acuteAt,
-                    "low_ug_l", Text.round(e.lowUgL(), 1),
-                    "likely_ug_l", Text.round(e.likelyUgL(), 1),
-                    "high_ug_l", Text.round(e.highUgL(), 1),
-                    "probability", Text.round(e.probability(), 2),
-                    "acute_at", Objects.toString(acuteAt, ""));
+                    "low_ug_l",
+                    Text.round(e.lowUgL(), 1),
+                    "likely_ug_l",
+                    Text.round(e.likelyUgL(), 1),
+                    "high_ug_l",
+                    Text.round(e.highUgL(), 1),
+                    "probability",
+                    Text.round(e.probability(), 2),
+                    "acute_at",
+                    Objects.toString(acuteAt, ""));
         }
         board.set(AlarmKind.CHLORINE_RISK, SYSTEM, at, condition);
     }
@@ -106,7 +111,8 @@ final class SystemRules {
             return;
         }
         TopUp topUp = balance.topUp();
-        boolean declared = topUp != null && topUp.endedAt() == null && topUp.source().equals(reserve.id());
+        boolean declared =
+                topUp != null && topUp.endedAt() == null && topUp.source().equals(reserve.id());
         boolean leaving = declared || (finding != null && finding.verdict() == Verdict.UNPLANNED_LOSS);
         Condition condition = null;
         if (leaving && !batch.knownSafe()) {
@@ -114,8 +120,10 @@ final class SystemRules {
                     "Water of " + reserve.id() + " is leaving and is not known to be safe",
                     "The batch: " + batch.words(at) + ".",
                     null,
-                    "residual_low_mg_l", Text.round(batch.lowMgL(at), 2),
-                    "residual_high_mg_l", Text.round(batch.highMgL(at), 2));
+                    "residual_low_mg_l",
+                    Text.round(batch.lowMgL(at), 2),
+                    "residual_high_mg_l",
+                    Text.round(batch.highMgL(at), 2));
         }
         board.set(AlarmKind.UNSAFE_RELEASE, reserve.id(), at, condition);
     }

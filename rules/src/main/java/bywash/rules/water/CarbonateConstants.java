@@ -6,8 +6,9 @@ package bywash.rules.water;
  * <p>Source: L. N. Plummer and E. Busenberg, 1982, The solubilities of calcite, aragonite and vaterite in CO2-H2O solutions,
  * Geochim. Cosmochim. Acta 46:1011-1040, table 1 (K1, K2, KH); F. J. Millero, 1995, Thermodynamics of the carbon dioxide system in
  * the oceans, Geochim. Cosmochim. Acta 59:661-677, eq. 63 at zero salinity (Kw). Range: 0-40 Cel. Accuracy: other published sets
- * lie within 0.002 in pK1 and pK2 and 0.01 in pKw. Activity coefficients are taken as 1, which is up to 8 % out in CO2 and 3 to
- * 5 % in a dose for waters of up to 200 mg/L alkalinity.
+ * lie within 0.002 in pK1 and pK2 and 0.01 in pKw. Activity coefficients are taken as 1, which against the USGS
+ * program PHREEQC is up to 8.1 % out in CO2, 6.3 % in a dose of acid or base and 10.5 % in one of bicarbonate, for waters of up
+ * to 200 mg/L alkalinity.
  */
 final class CarbonateConstants {
     private CarbonateConstants() {}

@@ -7,7 +7,7 @@ package bywash.rules.water;
  * exactly; where the tank becomes full inside a step the step is split there. Mass entered equals mass held plus mass spilt plus
  * mass lost.
  *
- * <p>Source: W. Kutta, 1901, Z. Math. Phys. 46:435-453. Accuracy: within 1e-9 mg/L of the closed form for steps of a minute and
+ * <p>Source: W. Kutta, 1901, Z. Math. Phys. 46:435-453. Accuracy: within 1e-9 mg/L of the closed form for steps of 15 s and
  * rates to 2 1/h.
  *
  * @param volumeL volume held (L)

@@ -108,7 +108,8 @@ final class FillPhase {
         phases++;
         double weight = 1 / (se * se + spreadLMin * spreadLMin);
         double full = 1 / (0.25 + spreadLMin * spreadLMin);
-        double gain = StrictMath.max(0.02, 1.0 / StrictMath.max(1, phases - PHASES_LEARNED + 3)) * StrictMath.min(1, weight / full);
+        double gain = StrictMath.max(0.02, 1.0 / StrictMath.max(1, phases - PHASES_LEARNED + 3))
+                * StrictMath.min(1, weight / full);
         double miss = StrictMath.max(-3 * (se + spreadLMin), StrictMath.min(3 * (se + spreadLMin), slope - fillLMin));
         fillLMin += phases <= PHASES_LEARNED ? 0 : gain * miss;
         if (phases > PHASES_LEARNED) {

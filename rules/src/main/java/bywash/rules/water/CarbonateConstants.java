@@ -7,7 +7,7 @@ package bywash.rules.water;
  * Geochim. Cosmochim. Acta 46:1011-1040, table 1 (K1, K2, KH); F. J. Millero, 1995, Thermodynamics of the carbon dioxide system in
  * the oceans, Geochim. Cosmochim. Acta 59:661-677, eq. 63 at zero salinity (Kw). Range: 0-40 Cel. Accuracy: other published sets
  * lie within 0.002 in pK1 and pK2 and 0.01 in pKw. Activity coefficients are taken as 1, which against the USGS
- * program PHREEQC is up to 8.1 % out in CO2, 6.3 % in a dose of acid or base and 10.5 % in one of bicarbonate, for waters of up
+ * program PHREEQC is up to 8.1 % out in CO2, 6.3 % in a dose of acid or base and 10.7 % in one of bicarbonate, for waters of up
  * to 200 mg/L alkalinity.
  */
 final class CarbonateConstants {

@@ -7,7 +7,7 @@ package bywash.rules.water;
  * Open to air the carbon dioxide stays at that of the air, so m = (Alk at the air's CO2 and the new pH - Alk) / e; that state is
  * reached only after hours to days of aeration.
  *
- * <p>Source: charge balance, as in {@link CarbonateWater}; checked against the USGS program PHREEQC (closed, within 6.3 % for acids and bases and 10.5 % for bicarbonate, the price of
+ * <p>Source: charge balance, as in {@link CarbonateWater}; checked against the USGS program PHREEQC (closed, within 6.3 % for acids and bases and 10.7 % for bicarbonate, the price of
  * taking activity coefficients as 1). Range: pH 4-11, 0-40 Cel.
  *
  * @param mmolL reagent (mmol/L of water)

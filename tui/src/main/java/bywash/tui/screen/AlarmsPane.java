@@ -1,0 +1,61 @@
+package bywash.tui.screen;
+
+import bywash.tui.view.AlarmLine;
+import bywash.tui.view.OverviewView;
+import bywash.tui.view.Words;
+import java.util.List;
+
+/** The alarms that are not normal; on a wide screen with their messages. */
+final class AlarmsPane {
+    private static final int ROOMY = 110;
+    private static final int CHLORINE_ROWS = 5;
+
+    private AlarmsPane() {}
+
+    static int wanted(OverviewView view, int width) {
+        int each = width >= ROOMY ? 3 : 1;
+        int evidence = view.chlorine().evidence().size();
+        return Math.max(CHLORINE_ROWS + (width >= ROOMY ? evidence : 0), view.alarms().size() * each);
+    }
+
+    static void draw(Picture picture, int row, int column, int rows, OverviewView view, int chosen) {
+        List<AlarmLine> alarms = view.alarms();
+        int width = picture.width() - column;
+        int each = picture.width() >= ROOMY && rows >= alarms.size() * 3 ? 3 : 1;
+        int fits = Math.max(1, rows / each);
+        int from = Math.max(0, Math.min(chosen - fits + 1, alarms.size() - fits));
+        int to = Math.min(alarms.size(), from + fits);
+        String title = alarms.size() > fits ? "ALARMS " + (from + 1) + " to " + to + " of " + alarms.size() : "ALARMS";
+        picture.heading(row, column, width, title);
+        if (alarms.isEmpty()) {
+            picture.put(row + 1, column + 1, "none", Style.PLAIN);
+        }
+        int next = row + 1;
+        for (int i = from; i < to; i++) {
+            line(picture, next++, column, width, alarms.get(i), i == chosen);
+            if (each > 1) {
+                next = message(picture, next, column, width, alarms.get(i));
+            }
+        }
+    }
+
+    static void line(Picture picture, int row, int column, int width, AlarmLine alarm, boolean chosen) {
+        Style style = chosen ? Style.SELECTED : Style.of(alarm.tone());
+        String pointer = chosen ? String.valueOf(picture.glyphs().pointer()) : " ";
+        String end = " " + alarm.state() + " " + alarm.since();
+        String start = pointer + alarm.mark() + " " + alarm.name();
+        picture.put(row, column, " ".repeat(width), style);
+        picture.put(row, column, width - end.length(), start, style);
+        picture.putBefore(row, column + width, end, style);
+    }
+
+    private static int message(Picture picture, int row, int column, int width, AlarmLine alarm) {
+        int next = row;
+        for (String text : Words.wrap(alarm.message(), width - 4)) {
+            if (next < row + 2) {
+                picture.put(next++, column + 4, text, Style.PLAIN);
+            }
+        }
+        return next;
+    }
+}

@@ -1,0 +1,22 @@
+package bywash.tui.screen;
+
+import bywash.tui.view.ChlorineView;
+import bywash.tui.view.Tone;
+
+/** The chlorine estimate with its range, the criteria it is held against, and its evidence. */
+final class ChlorinePane {
+    private ChlorinePane() {}
+
+    static void draw(Picture picture, int row, int width, int rows, ChlorineView view) {
+        picture.heading(row, 0, width, "CHLORINE estimate");
+        Style style = Style.of(view.tone());
+        String mark = view.tone() == Tone.CRITICAL ? "!! " : view.tone() == Tone.WARNING ? "! " : "";
+        Lines lines = new Lines(width);
+        lines.add(view.range(), style).add(mark + view.verdict() + "; " + view.chance(), style);
+        lines.add(view.criteria(), Style.PLAIN);
+        for (String evidence : view.evidence()) {
+            lines.add("-", 2, evidence, Style.PLAIN);
+        }
+        lines.draw(picture, row + 1, 0, rows, false);
+    }
+}

@@ -1,0 +1,30 @@
+package bywash.tui.screen;
+
+import bywash.tui.view.AlarmDetail;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** The strip under the top line: what is wrong, since when, how long is left, why, and what to do now. */
+final class FirstThing {
+    private static final int INDENT = 7;
+
+    private FirstThing() {}
+
+    static Lines lines(@Nullable AlarmDetail first, int width) {
+        Lines lines = new Lines(width);
+        if (first == null) {
+            return lines.add("Nothing is wrong that the probes can see.", Style.PLAIN);
+        }
+        String mark = first.line().mark();
+        String what = mark.isEmpty() ? "It is over, not yet acknowledged: " + first.what() : mark + " " + first.what();
+        lines.add(what, Style.of(first.line().tone()));
+        lines.add("Since", INDENT, first.since() + ". Left: " + first.left() + ".", Style.PLAIN);
+        lines.add("Why", INDENT, first.why(), Style.PLAIN);
+        String action = String.join("; ", first.action());
+        return lines.add("DO NOW", INDENT, capital(action) + ".", Style.PLAIN);
+    }
+
+    private static String capital(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    }
+}

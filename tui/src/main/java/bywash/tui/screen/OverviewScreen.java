@@ -1,0 +1,52 @@
+package bywash.tui.screen;
+
+import bywash.tui.view.Frame;
+import bywash.tui.view.OverviewView;
+
+/** The overview: rows are shared out so that at 80x24 every pane keeps what matters, and more room shows more. */
+final class OverviewScreen {
+    static final int LEAST_WIDTH = 80;
+    static final int LEAST_HEIGHT = 24;
+    private static final int BARS = 2;
+    private static final int HEADINGS = 3;
+
+    private OverviewScreen() {}
+
+    static void draw(Picture picture, Frame frame, ScreenModel model) {
+        OverviewView view = OverviewView.from(frame, ReadingsPane.trendColumns(picture.width()));
+        Lines first = FirstThing.lines(view.first(), picture.width());
+        int strip = Math.min(first.size(), picture.height() / 3);
+        int[] wanted = {
+            view.readings().size(), VesselsPane.wanted(view), AlarmsPane.wanted(view, picture.width())
+        };
+        int[] rows = share(picture.height() - BARS - HEADINGS - strip, wanted);
+
+        Bars.head(picture, view.head());
+        int row = first.draw(picture, 1, 0, strip);
+        row = ReadingsPane.draw(picture, row, rows[0], view);
+        row = VesselsPane.draw(picture, row, rows[1], view);
+        int left = picture.width() * 38 / 80;
+        ChlorinePane.draw(picture, row, left, rows[2], view.chlorine());
+        AlarmsPane.draw(picture, row, left + 1, rows[2], view, model.index(frame.snapshot().alarms()));
+        Bars.keys(picture, model);
+    }
+
+    /** One row each in turn until all have what they want or none is left; the last takes what remains. */
+    private static int[] share(int free, int[] wanted) {
+        int[] rows = {0, 0, 0};
+        int left = free;
+        boolean given = true;
+        while (left > 0 && given) {
+            given = false;
+            for (int i = wanted.length - 1; i >= 0 && left > 0; i--) {
+                if (rows[i] < wanted[i]) {
+                    rows[i]++;
+                    left--;
+                    given = true;
+                }
+            }
+        }
+        rows[2] += left;
+        return rows;
+    }
+}

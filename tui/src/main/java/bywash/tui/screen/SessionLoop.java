@@ -1,0 +1,86 @@
+package bywash.tui.screen;
+
+import bywash.rules.event.OperatorEntry;
+import bywash.tui.view.Frame;
+import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.screen.TerminalScreen;
+import java.io.IOException;
+import java.time.Duration;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/** Asks for a frame at most 4 times a second, acts on keys at once, draws when there is something new to see. */
+final class SessionLoop {
+    private static final long FRAME_NANOS = Duration.ofMillis(250).toNanos();
+
+    private final TerminalScreen screen;
+    private final Painter painter;
+    private final KeyReader keys;
+    private final boolean unicode;
+    private final Supplier<Frame> frames;
+    private final Consumer<OperatorEntry> entries;
+    private final ScreenModel model = new ScreenModel();
+
+    SessionLoop(
+            TerminalScreen screen, DisplaySettings settings, Supplier<Frame> frames, Consumer<OperatorEntry> entries) {
+        this.screen = screen;
+        this.painter = new Painter(screen, settings.colour());
+        this.keys = new KeyReader(screen.getTerminal());
+        this.unicode = settings.unicode();
+        this.frames = frames;
+        this.entries = entries;
+    }
+
+    void run() throws IOException {
+        keys.start();
+        Frame frame = frames.get();
+        long asked = System.nanoTime();
+        draw(frame);
+        boolean here = true;
+        while (here) {
+            KeyPress key = keys.await(Duration.ofNanos(FRAME_NANOS - (System.nanoTime() - asked)));
+            boolean changed = key != null;
+            if (key != null) {
+                here = act(model.handle(key, frame));
+            }
+            if (System.nanoTime() - asked >= FRAME_NANOS) {
+                asked = System.nanoTime();
+                Frame next = frames.get();
+                changed |= differs(frame, next);
+                frame = next;
+            }
+            changed |= resized();
+            if (here && changed) {
+                draw(frame);
+            }
+        }
+    }
+
+    private boolean act(Effect effect) {
+        if (effect instanceof Effect.Enter enter) {
+            entries.accept(enter.entry());
+        }
+        return !(effect instanceof Effect.Quit);
+    }
+
+    private static boolean differs(Frame before, Frame now) {
+        return before.snapshot() != now.snapshot()
+                || before.dropped() != now.dropped()
+                || before.refused() != now.refused()
+                || !before.replay().equals(now.replay())
+                || now.snapshot().at() == null;
+    }
+
+    private boolean resized() {
+        boolean changed = screen.doResizeIfNecessary() != null;
+        if (changed) {
+            painter.forget();
+        }
+        return changed;
+    }
+
+    private void draw(Frame frame) throws IOException {
+        TerminalSize size = screen.getTerminalSize();
+        painter.paint(Screens.draw(frame, model, unicode, size.getColumns(), size.getRows()));
+    }
+}

@@ -1,0 +1,64 @@
+package bywash.tui.view;
+
+import bywash.rules.alarm.AlarmState;
+import bywash.rules.alarm.AlarmView;
+import bywash.rules.alarm.Priority;
+
+/**
+ * One alarm in a list.
+ *
+ * @param mark urgency without colour: {@code !!}, {@code !} or blank
+ * @param state one short word
+ */
+public record AlarmLine(
+        AlarmKey key, String mark, String name, String state, String since, String message, Tone tone, boolean fresh) {
+
+    static AlarmLine from(AlarmView alarm, Frame frame) {
+        return new AlarmLine(
+                AlarmKey.of(alarm),
+                mark(alarm),
+                alarm.kind().word() + " " + alarm.subject(),
+                state(alarm.state()),
+                Words.clock(alarm.since(), frame.at(), frame.snapshot().site().timeZone()),
+                alarm.message(),
+                tone(alarm),
+                fresh(alarm));
+    }
+
+    /** Whether the grower has still to acknowledge it. */
+    public static boolean fresh(AlarmView alarm) {
+        return alarm.state() == AlarmState.UNACKNOWLEDGED || alarm.state() == AlarmState.RETURNED_UNACKNOWLEDGED;
+    }
+
+    /** Whether its condition stands and nobody set it aside. */
+    static boolean active(AlarmView alarm) {
+        return alarm.state() == AlarmState.UNACKNOWLEDGED || alarm.state() == AlarmState.ACKNOWLEDGED;
+    }
+
+    static Tone tone(AlarmView alarm) {
+        if (!active(alarm)) {
+            return Tone.PLAIN;
+        }
+        return alarm.priority() == Priority.CRITICAL ? Tone.CRITICAL : Tone.WARNING;
+    }
+
+    private static String mark(AlarmView alarm) {
+        return switch (tone(alarm)) {
+            case CRITICAL -> "!!";
+            case WARNING -> "!";
+            case PLAIN -> "";
+        };
+    }
+
+    private static String state(AlarmState state) {
+        return switch (state) {
+            case UNACKNOWLEDGED -> "new";
+            case ACKNOWLEDGED -> "acked";
+            case RETURNED_UNACKNOWLEDGED -> "over";
+            case NORMAL -> "-";
+            case SHELVED -> "shelf";
+            case SUPPRESSED -> "quiet";
+            case OUT_OF_SERVICE -> "out";
+        };
+    }
+}

@@ -1,0 +1,34 @@
+package bywash.tui.view;
+
+import bywash.rules.engine.Snapshot;
+import java.time.Instant;
+import java.util.Set;
+
+/**
+ * All that a screen draws from at one moment.
+ *
+ * @param trends recent values of each probe; shared with the loop that feeds it
+ * @param now the feed's own time, wall clock when live; the time that an entry made now is given
+ * @param dropped messages lost because the hand-over was full
+ * @param refused messages received that could not be read
+ * @param safeSources ids of reserves whose water is known to be safe; empty when nothing is known
+ * @param replay words on the position of a replay, empty when live
+ */
+public record Frame(
+        Snapshot snapshot,
+        TrendBuffer trends,
+        Instant now,
+        long dropped,
+        long refused,
+        Set<String> safeSources,
+        String replay) {
+    public Frame {
+        safeSources = Set.copyOf(safeSources);
+    }
+
+    /** Event time, or the feed's time before the first event. */
+    public Instant at() {
+        Instant at = snapshot.at();
+        return at == null ? now : at;
+    }
+}

@@ -1,0 +1,54 @@
+package bywash.tui.view;
+
+import bywash.rules.engine.ProbeStatus;
+import bywash.rules.engine.Snapshot;
+import bywash.rules.site.Quantity;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Everything at a glance.
+ *
+ * @param first the first thing wrong; null when all is well
+ * @param readings the abnormal before the good
+ * @param unprobed vessels without a level probe, in words; empty when there are none
+ * @param topUp the running or last top-up in words; empty when there was none
+ */
+public record OverviewView(
+        HeadView head,
+        @Nullable AlarmDetail first,
+        List<ReadingLine> readings,
+        List<VesselLine> vessels,
+        String unprobed,
+        String topUp,
+        ChlorineView chlorine,
+        List<AlarmLine> alarms) {
+
+    /** @param trendColumns how many columns the trend has room for */
+    public static OverviewView from(Frame frame, int trendColumns) {
+        Snapshot s = frame.snapshot();
+        DisplayUnits units = new DisplayUnits(s.site().units());
+        List<ReadingLine> readings = s.probes().stream()
+                .filter(p -> p.probe().quantity() != Quantity.LEVEL || p.health() != ProbeStatus.Health.GOOD)
+                .map(p -> ReadingLine.from(p, frame, trendColumns))
+                .sorted((a, b) -> b.tone().compareTo(a.tone()))
+                .toList();
+        String unprobed = s.vessels().stream()
+                .filter(v -> v.flow() == null)
+                .map(v -> v.vessel().id() + " " + units.volume(v.vessel().volumeL()))
+                .collect(Collectors.joining(", "));
+        return new OverviewView(
+                HeadView.from(frame),
+                AlarmDetail.first(frame),
+                readings,
+                s.vessels().stream()
+                        .filter(v -> v.flow() != null)
+                        .map(v -> VesselLine.from(v, frame))
+                        .toList(),
+                unprobed,
+                TopUpProgress.words(frame),
+                ChlorineView.from(frame),
+                s.alarms().stream().map(a -> AlarmLine.from(a, frame)).toList());
+    }
+}

@@ -1,0 +1,81 @@
+package bywash.tui.view;
+
+import bywash.rules.engine.ProbeStatus;
+import bywash.rules.engine.ProbeStatus.Health;
+import bywash.rules.site.Band;
+import bywash.rules.site.Quantity;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+
+/**
+ * One probe's reading.
+ *
+ * @param word its quality, in a word
+ * @param age since the reading
+ * @param trend means of equal slices of the last half hour, oldest first; NaN where there is none
+ * @param trendSpan the least height of the trend, so that noise stays flat
+ */
+public record ReadingLine(
+        String name, String value, String band, String word, String age, Tone tone, List<Double> trend, double trendSpan) {
+    private static final Duration SPAN = Duration.ofMinutes(30);
+
+    static ReadingLine from(ProbeStatus status, Frame frame, int columns) {
+        Instant now = frame.at();
+        Instant at = status.at();
+        Quantity quantity = status.probe().quantity();
+        DisplayUnits units = new DisplayUnits(frame.snapshot().site().units());
+        Band band = status.band();
+        String word = word(status);
+        boolean bad = !word.equals("good") && !word.equals("waiting") && !word.isEmpty();
+        return new ReadingLine(
+                status.probe().vessel() + " " + name(status),
+                units.value(quantity, status.value()),
+                band == null ? "" : units.band(quantity, band),
+                word,
+                at == null ? "--" : Words.span(at, now),
+                bad ? Tone.WARNING : Tone.PLAIN,
+                frame.trends().columns(status.probe().id(), now, SPAN, columns),
+                span(quantity));
+    }
+
+    private static String word(ProbeStatus status) {
+        return switch (status.health()) {
+            case WAITING -> "waiting";
+            case SILENT -> "SILENT";
+            case STUCK -> "STUCK";
+            case IMPLAUSIBLE -> "NOT CREDIBLE";
+            case GOOD -> limits(status);
+        };
+    }
+
+    private static String limits(ProbeStatus status) {
+        Band band = status.band();
+        if (band == null) {
+            return status.health() == Health.GOOD && status.probe().quantity() != Quantity.STATE ? "good" : "";
+        }
+        return status.value() < band.low() ? "LOW" : status.value() > band.high() ? "HIGH" : "good";
+    }
+
+    private static String name(ProbeStatus status) {
+        var device = status.probe().device();
+        return switch (status.probe().quantity()) {
+            case DISSOLVED_OXYGEN -> "oxygen";
+            case PH -> "pH";
+            case ORP -> "ORP";
+            case STATE -> device == null ? "state" : device.word();
+            default -> status.probe().quantity().word();
+        };
+    }
+
+    private static double span(Quantity quantity) {
+        return switch (quantity) {
+            case PH -> 0.2;
+            case TEMPERATURE, DISSOLVED_OXYGEN -> 1;
+            case ORP -> 40;
+            case LEVEL -> 20;
+            case CONDUCTIVITY -> 50;
+            case FLOW, STATE -> 1;
+        };
+    }
+}

@@ -1,0 +1,60 @@
+package bywash.tui.view;
+
+import bywash.rules.detect.FlowFinding;
+import bywash.rules.engine.VesselStatus;
+import java.time.Instant;
+
+/**
+ * One vessel with a level probe.
+ *
+ * @param fill level as a share of the overflow height, 0 to 1; NaN while unknown
+ * @param word what its water does
+ * @param left time to overflow or to dry, empty when neither comes
+ */
+public record VesselLine(
+        String name, double fill, String volume, String netFlow, String freeboard, String word, String left, Tone tone) {
+
+    static VesselLine from(VesselStatus status, Frame frame) {
+        DisplayUnits units = new DisplayUnits(frame.snapshot().site().units());
+        FlowFinding flow = status.flow();
+        double fill = status.levelMm() / status.vessel().overflowMm();
+        return new VesselLine(
+                status.vessel().id(),
+                Math.max(0, Math.min(1, fill)),
+                units.volume(status.volumeL()),
+                units.netFlow(flow == null ? Double.NaN : flow.rateLMin()),
+                units.height(status.freeboardMm()),
+                flow == null ? "" : word(flow),
+                flow == null ? "" : left(flow, frame.at()),
+                flow == null ? Tone.PLAIN : tone(flow));
+    }
+
+    private static String word(FlowFinding flow) {
+        return switch (flow.verdict()) {
+            case LEARNING -> "learning";
+            case QUIET -> "steady";
+            case PLANNED -> "top-up";
+            case UNPLANNED_INFLOW -> "UNPLANNED IN";
+            case UNPLANNED_LOSS -> "LOSS";
+            case LINE_NOT_SHUT -> "NOT SHUT";
+            case DRAIN_DOWN -> "drain-down";
+        };
+    }
+
+    private static Tone tone(FlowFinding flow) {
+        return switch (flow.verdict()) {
+            case LEARNING, QUIET, PLANNED -> Tone.PLAIN;
+            case DRAIN_DOWN -> Tone.WARNING;
+            case UNPLANNED_INFLOW, UNPLANNED_LOSS, LINE_NOT_SHUT -> Tone.CRITICAL;
+        };
+    }
+
+    private static String left(FlowFinding flow, Instant now) {
+        Instant overflow = flow.overflowAt();
+        if (overflow != null) {
+            return "over " + Words.span(now, overflow);
+        }
+        Instant dry = flow.dryAt();
+        return dry == null ? "" : "dry " + Words.span(now, dry);
+    }
+}

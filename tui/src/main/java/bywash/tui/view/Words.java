@@ -1,0 +1,73 @@
+package bywash.tui.view;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Times, spans and wrapped text, the same on every screen. */
+public final class Words {
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH);
+
+    private Words() {}
+
+    /** Such as {@code 06:02}, or {@code 3 May 06:02} when that is another day than now. */
+    public static String clock(Instant time, Instant now, ZoneId zone) {
+        ZonedDateTime local = time.atZone(zone);
+        boolean today = local.toLocalDate().equals(now.atZone(zone).toLocalDate());
+        return (today ? CLOCK : DAY).format(local);
+    }
+
+    /** Such as {@code 45 s}, {@code 12 min}, {@code 3 h 5 min}, {@code 4 d 3 h}. */
+    public static String span(Duration span) {
+        long seconds = Math.max(0, span.getSeconds());
+        if (seconds < 90) {
+            return seconds + " s";
+        }
+        long minutes = seconds / 60;
+        if (minutes < 90) {
+            return minutes + " min";
+        }
+        long hours = minutes / 60;
+        return hours < 48 ? hours + " h " + minutes % 60 + " min" : hours / 24 + " d " + hours % 24 + " h";
+    }
+
+    public static String span(Instant from, Instant to) {
+        return span(Duration.between(from, to));
+    }
+
+    public static String number(double value, int decimals) {
+        return Double.isFinite(value) ? String.format(Locale.ROOT, "%." + decimals + "f", value + 0.0) : "--";
+    }
+
+    /** Breaks at blanks into lines of at most this width; a longer word is broken inside. */
+    public static List<String> wrap(String text, int width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String part : text.strip().split("\\s+", -1)) {
+            String word = part;
+            while (word.length() > width) {
+                if (line.length() > 0) {
+                    lines.add(line.toString());
+                    line.setLength(0);
+                }
+                lines.add(word.substring(0, width));
+                word = word.substring(width);
+            }
+            if (line.length() > 0 && line.length() + 1 + word.length() > width) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(line.length() > 0 && !word.isEmpty() ? " " : "").append(word);
+        }
+        if (line.length() > 0) {
+            lines.add(line.toString());
+        }
+        return lines;
+    }
+}

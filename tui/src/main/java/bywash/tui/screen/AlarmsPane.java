@@ -15,7 +15,8 @@ final class AlarmsPane {
     static int wanted(OverviewView view, int width) {
         int each = width >= ROOMY ? 3 : 1;
         int evidence = view.chlorine().evidence().size();
-        return Math.max(CHLORINE_ROWS + (width >= ROOMY ? evidence : 0), view.alarms().size() * each);
+        return Math.max(
+                CHLORINE_ROWS + (width >= ROOMY ? evidence : 0), view.alarms().size() * each);
     }
 
     static void draw(Picture picture, int row, int column, int rows, OverviewView view, int chosen) {

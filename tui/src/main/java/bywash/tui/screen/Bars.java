@@ -25,9 +25,10 @@ final class Bars {
     static void keys(Picture picture, ScreenModel model) {
         int row = picture.height() - 1;
         Page page = model.keyPage();
-        String line = KeyMap.line(page);
+        String prompt = page == Page.ACKNOWLEDGE ? "Ack:  " : "";
+        String line = prompt + KeyMap.line(page, picture.width() - prompt.length());
         if (page == Page.ACKNOWLEDGE) {
-            picture.put(row, 0, picture.width(), "Acknowledge:  " + line, Style.SELECTED);
+            picture.put(row, 0, picture.width(), line, Style.SELECTED);
         } else if (!model.notice().isEmpty()) {
             picture.put(row, 0, picture.width(), model.notice(), Style.SELECTED);
         } else {

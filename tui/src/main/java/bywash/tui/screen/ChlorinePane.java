@@ -12,8 +12,8 @@ final class ChlorinePane {
         Style style = Style.of(view.tone());
         String mark = view.tone() == Tone.CRITICAL ? "!! " : view.tone() == Tone.WARNING ? "! " : "";
         Lines lines = new Lines(width);
-        lines.add(view.range(), style).add(mark + view.verdict() + "; " + view.chance(), style);
-        lines.add(view.criteria(), Style.PLAIN);
+        lines.add(view.range(), style).add(mark + view.verdict(), style);
+        lines.add(view.chance(), Style.PLAIN).add(view.criteria(), Style.PLAIN);
         for (String evidence : view.evidence()) {
             lines.add("-", 2, evidence, Style.PLAIN);
         }

@@ -2,7 +2,7 @@ package bywash.tui.screen;
 
 /** What a key does. */
 enum Command {
-    ACKNOWLEDGE("ack", "Acknowledge: then once more for all, or Enter for the chosen one"),
+    ACKNOWLEDGE("ack", "Acknowledge; asks whether all or the chosen one"),
     ACKNOWLEDGE_ALL("all of them", "Acknowledge all alarms"),
     ACKNOWLEDGE_ONE("the chosen one", "Acknowledge the chosen alarm"),
     OPEN("open", "Open the chosen alarm: why, how long, what to do"),

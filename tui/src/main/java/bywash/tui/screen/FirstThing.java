@@ -4,7 +4,7 @@ import bywash.tui.view.AlarmDetail;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
-/** The strip under the top line: what is wrong, since when, how long is left, why, and what to do now. */
+/** The strip under the top line: what is wrong, since when, how long is left, what to do now, and why. */
 final class FirstThing {
     private static final int INDENT = 7;
 
@@ -19,9 +19,9 @@ final class FirstThing {
         String what = mark.isEmpty() ? "It is over, not yet acknowledged: " + first.what() : mark + " " + first.what();
         lines.add(what, Style.of(first.line().tone()));
         lines.add("Since", INDENT, first.since() + ". Left: " + first.left() + ".", Style.PLAIN);
-        lines.add("Why", INDENT, first.why(), Style.PLAIN);
         String action = String.join("; ", first.action());
-        return lines.add("DO NOW", INDENT, capital(action) + ".", Style.PLAIN);
+        lines.add("DO NOW", INDENT, capital(action) + ".", Style.PLAIN);
+        return lines.add("Why", INDENT, first.why(), Style.PLAIN);
     }
 
     private static String capital(String text) {

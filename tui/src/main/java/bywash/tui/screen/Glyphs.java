@@ -22,8 +22,16 @@ record Glyphs(char line, char full, char empty, char pointer, String steps) {
 
     /** A small trend; its height is the range of the values, but never less than the least span. */
     String trend(List<Double> values, double leastSpan) {
-        double low = values.stream().filter(Double::isFinite).mapToDouble(v -> v).min().orElse(0);
-        double high = values.stream().filter(Double::isFinite).mapToDouble(v -> v).max().orElse(0);
+        double low = values.stream()
+                .filter(Double::isFinite)
+                .mapToDouble(v -> v)
+                .min()
+                .orElse(0);
+        double high = values.stream()
+                .filter(Double::isFinite)
+                .mapToDouble(v -> v)
+                .max()
+                .orElse(0);
         double middle = (low + high) / 2;
         double span = Math.max(leastSpan, high - low);
         StringBuilder line = new StringBuilder();

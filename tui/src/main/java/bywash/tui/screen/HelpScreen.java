@@ -9,6 +9,9 @@ import java.util.Map;
 final class HelpScreen {
     private static final int KEYS = 21;
 
+    private static final List<Page> ORDER = List.of(
+            Page.OVERVIEW, Page.ACKNOWLEDGE, Page.DETAIL, Page.TOP_UP, Page.END_TOP_UP, Page.HELP, Page.QUIT);
+
     private HelpScreen() {}
 
     static void draw(Picture picture, ScreenModel model) {
@@ -29,7 +32,7 @@ final class HelpScreen {
     /** One line for each command: its keys, and what it does. */
     static List<String> lines() {
         Map<Command, List<String>> keys = new LinkedHashMap<>();
-        for (Page page : Page.values()) {
+        for (Page page : ORDER) {
             for (KeyMap.Binding binding : KeyMap.on(page)) {
                 List<String> labels = keys.computeIfAbsent(binding.command(), c -> new ArrayList<>());
                 if (!labels.contains(binding.key().label())) {

@@ -79,10 +79,21 @@ final class KeyMap {
                 .collect(Collectors.joining(" or "));
     }
 
-    /** The bottom line of a page. */
-    static String line(Page page) {
-        return on(page).stream()
-                .filter(Binding::shown)
+    /** The bottom line of a page; where it is too long, the help stays and those before it go. */
+    static String line(Page page, int width) {
+        List<Binding> shown = new ArrayList<>(on(page).stream().filter(Binding::shown).toList());
+        String line = join(shown);
+        for (int i = shown.size() - 1; i > 0 && line.length() > width; i--) {
+            if (shown.get(i).command() != Command.HELP) {
+                shown.remove(i);
+                line = join(shown);
+            }
+        }
+        return line;
+    }
+
+    private static String join(List<Binding> bindings) {
+        return bindings.stream()
                 .map(b -> b.key().label() + " " + b.command().word())
                 .collect(Collectors.joining("   "));
     }

@@ -43,9 +43,10 @@ public record KeyPress(Kind kind, char character) {
 
     static KeyPress from(KeyStroke stroke) {
         return switch (stroke.getKeyType()) {
-            case Character -> stroke.isCtrlDown() || stroke.isAltDown()
-                    ? of(stroke.isCtrlDown() && stroke.getCharacter() == 'c' ? Kind.INTERRUPT : Kind.OTHER)
-                    : of(stroke.getCharacter());
+            case Character ->
+                stroke.isCtrlDown() || stroke.isAltDown()
+                        ? of(stroke.isCtrlDown() && stroke.getCharacter() == 'c' ? Kind.INTERRUPT : Kind.OTHER)
+                        : of(stroke.getCharacter());
             case Enter -> of(Kind.ENTER);
             case Escape -> of(Kind.ESCAPE);
             case Tab -> of(Kind.TAB);

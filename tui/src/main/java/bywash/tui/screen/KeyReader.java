@@ -39,7 +39,8 @@ final class KeyReader {
     }
 
     /** The next key, or null when none comes in time. */
-    @Nullable KeyPress await(Duration patience) {
+    @Nullable
+    KeyPress await(Duration patience) {
         try {
             return keys.poll(Math.max(0, patience.toNanos()), TimeUnit.NANOSECONDS);
         } catch (InterruptedException e) {

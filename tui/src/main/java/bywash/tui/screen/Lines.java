@@ -57,7 +57,7 @@ final class Lines {
             }
         }
         if (count < lines.size() && count > 0) {
-            picture.putBefore(row + count - 1, column + width, opens ? " more: Enter" : " more", Style.STRONG);
+            picture.putBefore(row + count - 1, column + width, opens ? " [Enter: more]" : " [more]", Style.STRONG);
         }
         return row + count;
     }

@@ -16,9 +16,7 @@ final class OverviewScreen {
         OverviewView view = OverviewView.from(frame, ReadingsPane.trendColumns(picture.width()));
         Lines first = FirstThing.lines(view.first(), picture.width());
         int strip = Math.min(first.size(), picture.height() / 3);
-        int[] wanted = {
-            view.readings().size(), VesselsPane.wanted(view), AlarmsPane.wanted(view, picture.width())
-        };
+        int[] wanted = {view.readings().size(), VesselsPane.wanted(view), AlarmsPane.wanted(view, picture.width())};
         int[] rows = share(picture.height() - BARS - HEADINGS - strip, wanted);
 
         Bars.head(picture, view.head());
@@ -27,7 +25,13 @@ final class OverviewScreen {
         row = VesselsPane.draw(picture, row, rows[1], view);
         int left = picture.width() * 38 / 80;
         ChlorinePane.draw(picture, row, left, rows[2], view.chlorine());
-        AlarmsPane.draw(picture, row, left + 1, rows[2], view, model.index(frame.snapshot().alarms()));
+        AlarmsPane.draw(
+                picture,
+                row,
+                left + 1,
+                rows[2],
+                view,
+                model.index(frame.snapshot().alarms()));
         Bars.keys(picture, model);
     }
 

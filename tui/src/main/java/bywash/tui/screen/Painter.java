@@ -29,8 +29,7 @@ final class Painter {
                 screen.setCharacter(column, row, cell(picture.character(row, column), picture.style(row, column)));
             }
         }
-        boolean sameSize =
-                before != null && before.width() == picture.width() && before.height() == picture.height();
+        boolean sameSize = before != null && before.width() == picture.width() && before.height() == picture.height();
         screen.refresh(sameSize ? Screen.RefreshType.DELTA : Screen.RefreshType.COMPLETE);
         last = picture;
         return true;

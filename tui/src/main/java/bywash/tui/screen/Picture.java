@@ -3,6 +3,7 @@ package bywash.tui.screen;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A grid of styled cells, one terminal screen. The only way for text to reach the terminal: control characters, marks
@@ -111,7 +112,7 @@ public final class Picture {
     }
 
     @Override
-    public boolean equals(Object other) {
+    public boolean equals(@Nullable Object other) {
         return other instanceof Picture p
                 && width == p.width
                 && height == p.height

@@ -7,16 +7,16 @@ import java.util.List;
 
 /** Water readings: value, good band, quality in a word, age, small trend. */
 final class ReadingsPane {
-    private static final int VALUE = 24;
-    private static final int BAND = 35;
-    private static final int WORD = 48;
-    private static final int AGE = 61;
+    private static final int VALUE = 25;
+    private static final int BAND = 36;
+    private static final int WORD = 49;
+    private static final int AGE = 62;
     private static final int TREND = 70;
 
     private ReadingsPane() {}
 
     static int trendColumns(int width) {
-        return Math.max(1, Math.min(60, width - TREND));
+        return Math.max(1, Math.min(30, width - TREND));
     }
 
     static int draw(Picture picture, int row, int rows, OverviewView view) {

@@ -43,12 +43,14 @@ public final class ScreenModel {
         return notice;
     }
 
-    @Nullable TopUpForm form() {
+    @Nullable
+    TopUpForm form() {
         return form;
     }
 
     /** The alarm that was opened; null when it has returned to normal since. */
-    @Nullable AlarmView opened(Frame frame) {
+    @Nullable
+    AlarmView opened(Frame frame) {
         return frame.snapshot().alarms().stream()
                 .filter(a -> AlarmKey.of(a).equals(chosen))
                 .findFirst()
@@ -147,11 +149,14 @@ public final class ScreenModel {
     }
 
     private Effect acknowledge(Frame frame, @Nullable AlarmKey alarm) {
-        notice = alarm == null ? "All acknowledged." : "Acknowledged: " + alarm.kind().word() + " " + alarm.subject() + ".";
+        notice = alarm == null
+                ? "All acknowledged."
+                : "Acknowledged: " + alarm.kind().word() + " " + alarm.subject() + ".";
         return new Effect.Enter(
                 alarm == null
                         ? new OperatorEntry.Acknowledge(frame.now(), null, null)
-                        : new OperatorEntry.Acknowledge(frame.now(), alarm.kind().word(), alarm.subject()));
+                        : new OperatorEntry.Acknowledge(
+                                frame.now(), alarm.kind().word(), alarm.subject()));
     }
 
     private void move(Frame frame, int by) {

@@ -14,7 +14,12 @@ final class SmallScreen {
         int width = picture.width();
         int bottom = picture.height() - 1;
         String alarms = view.head().alarms();
-        picture.put(0, 0, width - alarms.length() - 1, view.head().time() + " " + view.head().site(), Style.STRONG);
+        picture.put(
+                0,
+                0,
+                width - alarms.length() - 1,
+                view.head().time() + " " + view.head().site(),
+                Style.STRONG);
         picture.putBefore(0, width, alarms, Style.of(view.head().alarmTone()));
 
         List<AlarmLine> list = view.alarms();

@@ -53,9 +53,10 @@ record TopUpForm(
 
     TopUpForm choose(int by) {
         return switch (field) {
-            case VESSEL -> vessels.isEmpty()
-                    ? this
-                    : with(Math.floorMod(vessel + by, vessels.size()), source, volume, minutes, field);
+            case VESSEL ->
+                vessels.isEmpty()
+                        ? this
+                        : with(Math.floorMod(vessel + by, vessels.size()), source, volume, minutes, field);
             case SOURCE -> with(vessel, Math.floorMod(source + by, sources.size()), volume, minutes, field);
             case VOLUME, DURATION -> this;
         };

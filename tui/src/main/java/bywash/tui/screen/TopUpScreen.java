@@ -50,7 +50,7 @@ final class TopUpScreen {
             lines.add(" ", Style.PLAIN);
             lines.add("1.", 3, "Shut the valve. Look at the hose end: it must not drip.", Style.STRONG);
             lines.add("2.", 3, "Then press Enter. From there on any more water counts as not meant.", Style.STRONG);
-            lines.add("3.", 3, "The balance then tells here in words whether the line is shut.", Style.STRONG);
+            lines.add("3.", 3, "The overview then says in words whether the line is shut.", Style.STRONG);
         }
         lines.draw(picture, 2, 0, picture.height() - 3, false);
         Bars.keys(picture, model);

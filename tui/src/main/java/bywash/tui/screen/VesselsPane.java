@@ -8,11 +8,11 @@ import bywash.tui.view.VesselLine;
 final class VesselsPane {
     private static final int BAR = 13;
     private static final int CELLS = 10;
-    private static final int VOLUME = 26;
-    private static final int FLOW = 34;
-    private static final int FREEBOARD = 47;
-    private static final int WORD = 57;
-    private static final int LEFT = 70;
+    private static final int VOLUME = 25;
+    private static final int FLOW = 33;
+    private static final int FREEBOARD = 46;
+    private static final int WORD = 56;
+    private static final int LEFT = 69;
 
     private VesselsPane() {}
 

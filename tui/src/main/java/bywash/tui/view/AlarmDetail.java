@@ -97,7 +97,8 @@ public record AlarmDetail(
 
     private static boolean touchesChlorine(AlarmKind kind) {
         return switch (kind) {
-            case UNPLANNED_INFLOW, LINE_NOT_SHUT, UNSAFE_RELEASE, CHLORINE_RISK, OVERFLOW_NEAR, BIOFILTER_SETBACK -> true;
+            case UNPLANNED_INFLOW, LINE_NOT_SHUT, UNSAFE_RELEASE, CHLORINE_RISK, OVERFLOW_NEAR, BIOFILTER_SETBACK ->
+                true;
             default -> false;
         };
     }
@@ -107,7 +108,8 @@ public record AlarmDetail(
         if (chlorine) {
             cautions.add("Estimates are no test: confirm chlorine with a DPD kit before acting where time allows.");
         }
-        cautions.add("Doses: follow the label, wear gloves and eye protection, add acid to water, never mix chemicals.");
+        cautions.add(
+                "Doses: follow the label, wear gloves and eye protection, add acid to water, never mix chemicals.");
         cautions.add("Fish welfare, food safety and discharge follow local rules and licensed practice.");
         return cautions;
     }

@@ -8,7 +8,8 @@ import java.util.List;
  * The chlorine estimate against the US EPA 1985 criteria for fresh water: acute 19 ug/L (1 h mean), chronic 11 ug/L
  * (4 d mean).
  */
-public record ChlorineView(String range, String criteria, String chance, String verdict, List<String> evidence, Tone tone) {
+public record ChlorineView(
+        String range, String criteria, String chance, String verdict, List<String> evidence, Tone tone) {
     private static final double ACUTE_UG_L = 19;
     private static final double CHRONIC_UG_L = 11;
 
@@ -18,31 +19,29 @@ public record ChlorineView(String range, String criteria, String chance, String 
 
     static ChlorineView from(Frame frame) {
         ResidualEstimate e = frame.snapshot().residual();
-        String range = "low " + number(e.lowUgL()) + "  likely " + number(e.likelyUgL()) + "  high " + number(e.highUgL())
-                + " ug/L";
-        String chance = "chance above 19: " + Words.number(e.probability() * 100, 0) + " %";
+        String range = "low " + number(e.lowUgL()) + "  likely " + number(e.likelyUgL()) + "  high "
+                + number(e.highUgL()) + " ug/L";
+        String chance = "chance above acute: " + Words.number(e.probability() * 100, 0) + " %";
         Instant acuteAt = e.acuteAt();
-        if (acuteAt != null && acuteAt.isAfter(frame.at())) {
-            chance += ", in " + Words.span(frame.at(), acuteAt);
-        }
         Tone tone = e.likelyUgL() > ACUTE_UG_L || acuteAt != null
                 ? Tone.CRITICAL
                 : e.likelyUgL() > CHRONIC_UG_L ? Tone.WARNING : Tone.PLAIN;
         return new ChlorineView(
-                range, "acute 19, chronic 11 (EPA 1985)", chance, verdict(e), e.evidence(), tone);
+                range, "acute 19, chronic 11 (EPA 1985)", chance, verdict(e, frame.at()), e.evidence(), tone);
     }
 
-    private static String verdict(ResidualEstimate e) {
+    private static String verdict(ResidualEstimate e, Instant now) {
         if (e.likelyUgL() > ACUTE_UG_L) {
             return "ABOVE ACUTE";
         }
-        if (e.acuteAt() != null) {
-            return "RISING";
+        Instant acuteAt = e.acuteAt();
+        if (acuteAt != null) {
+            return "RISING: 19 ug/L in " + Words.span(now, acuteAt);
         }
         if (e.likelyUgL() > CHRONIC_UG_L) {
             return "ABOVE CHRONIC";
         }
-        return e.highUgL() > CHRONIC_UG_L ? "not excluded" : "below both";
+        return e.highUgL() > CHRONIC_UG_L ? "not known to be below 11" : "below both";
     }
 
     private static String number(double ugL) {

@@ -3,7 +3,8 @@ package bywash.tui.view;
 import bywash.rules.engine.Snapshot;
 
 /** The top line: where, when, whether the feed lives, what was lost, how many alarms. */
-public record HeadView(String site, String time, String feed, String counts, String alarms, Tone feedTone, Tone alarmTone) {
+public record HeadView(
+        String site, String time, String feed, String counts, String alarms, Tone feedTone, Tone alarmTone) {
 
     static HeadView from(Frame frame) {
         Snapshot s = frame.snapshot();

@@ -17,7 +17,14 @@ import java.util.List;
  * @param trendSpan the least height of the trend, so that noise stays flat
  */
 public record ReadingLine(
-        String name, String value, String band, String word, String age, Tone tone, List<Double> trend, double trendSpan) {
+        String name,
+        String value,
+        String band,
+        String word,
+        String age,
+        Tone tone,
+        List<Double> trend,
+        double trendSpan) {
     private static final Duration SPAN = Duration.ofMinutes(30);
 
     static ReadingLine from(ProbeStatus status, Frame frame, int columns) {
@@ -33,7 +40,7 @@ public record ReadingLine(
                 units.value(quantity, status.value()),
                 band == null ? "" : units.band(quantity, band),
                 word,
-                at == null ? "--" : Words.span(at, now),
+                at == null ? "--" : Words.shortSpan(at, now),
                 bad ? Tone.WARNING : Tone.PLAIN,
                 frame.trends().columns(status.probe().id(), now, SPAN, columns),
                 span(quantity));

@@ -53,8 +53,7 @@ public record TopUpCheck(double volumeL, double minutes, List<String> problems, 
         return new TopUpCheck(volumeL, minutes, problems, warnings);
     }
 
-    private static void room(
-            Frame frame, TopUpDraft draft, double volumeL, DisplayUnits units, List<String> problems) {
+    private static void room(Frame frame, TopUpDraft draft, double volumeL, DisplayUnits units, List<String> problems) {
         for (VesselStatus status : frame.snapshot().vessels()) {
             VesselShape shape = status.vessel().shape();
             boolean known = shape != null && Double.isFinite(status.volumeL());
@@ -80,7 +79,8 @@ public record TopUpCheck(double volumeL, double minutes, List<String> problems, 
         warnings.add(
                 mains
                         ? "Mains water carries " + site.mains().disinfectant().word() + ", about " + residual + "."
-                        : "Water of " + draft.source() + " is not known to be free of chlorine: no test since it was filled.");
+                        : "Water of " + draft.source()
+                                + " is not known to be free of chlorine: no test since it was filled.");
         double ugL = site.mains().residualMgL() * 1000 * volumeL / site.systemVolumeL();
         if (ugL > 0) {
             warnings.add("If untreated, this volume adds up to " + Words.number(ugL, 0)

@@ -20,8 +20,10 @@ public record TopUpProgress(boolean running, List<String> lines) {
         }
         DisplayUnits units = new DisplayUnits(frame.snapshot().site().units());
         lines.add("Top-up into " + topUp.vessel() + " from " + topUp.source() + ", begun "
-                + Words.clock(topUp.startedAt(), frame.at(), frame.snapshot().site().timeZone()) + ".");
-        lines.add("Entered so far: about " + units.volume(topUp.enteredL()) + " of " + units.volume(topUp.plannedL()) + ".");
+                + Words.clock(
+                        topUp.startedAt(), frame.at(), frame.snapshot().site().timeZone()) + ".");
+        lines.add("Entered so far: about " + units.volume(topUp.enteredL()) + " of " + units.volume(topUp.plannedL())
+                + ".");
         lines.add(topUp.endedAt() == null ? "Time: " + timeLeft(topUp, frame.at()) + "." : "It was ended.");
         if (!topUp.confirmation().isEmpty()) {
             lines.add("Line: " + topUp.confirmation());

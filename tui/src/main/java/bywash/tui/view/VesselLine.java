@@ -12,7 +12,14 @@ import java.time.Instant;
  * @param left time to overflow or to dry, empty when neither comes
  */
 public record VesselLine(
-        String name, double fill, String volume, String netFlow, String freeboard, String word, String left, Tone tone) {
+        String name,
+        double fill,
+        String volume,
+        String netFlow,
+        String freeboard,
+        String word,
+        String left,
+        Tone tone) {
 
     static VesselLine from(VesselStatus status, Frame frame) {
         DisplayUnits units = new DisplayUnits(frame.snapshot().site().units());
@@ -34,7 +41,7 @@ public record VesselLine(
             case LEARNING -> "learning";
             case QUIET -> "steady";
             case PLANNED -> "top-up";
-            case UNPLANNED_INFLOW -> "UNPLANNED IN";
+            case UNPLANNED_INFLOW -> "INFLOW";
             case UNPLANNED_LOSS -> "LOSS";
             case LINE_NOT_SHUT -> "NOT SHUT";
             case DRAIN_DOWN -> "drain-down";
@@ -52,9 +59,9 @@ public record VesselLine(
     private static String left(FlowFinding flow, Instant now) {
         Instant overflow = flow.overflowAt();
         if (overflow != null) {
-            return "over " + Words.span(now, overflow);
+            return "over " + Words.shortSpan(now, overflow);
         }
         Instant dry = flow.dryAt();
-        return dry == null ? "" : "dry " + Words.span(now, dry);
+        return dry == null ? "" : "dry " + Words.shortSpan(now, dry);
     }
 }

@@ -37,6 +37,15 @@ public final class Words {
         return hours < 48 ? hours + " h " + minutes % 60 + " min" : hours / 24 + " d " + hours % 24 + " h";
     }
 
+    /** A span in one unit, for a narrow column: {@code 45 s}, {@code 12 min}, {@code 3 h}, {@code 4 d}. */
+    public static String shortSpan(Instant from, Instant to) {
+        Duration span = Duration.between(from, to);
+        if (span.toMinutes() < 90) {
+            return span(span);
+        }
+        return span.toHours() < 48 ? span.toHours() + " h" : span.toDays() + " d";
+    }
+
     public static String span(Instant from, Instant to) {
         return span(Duration.between(from, to));
     }

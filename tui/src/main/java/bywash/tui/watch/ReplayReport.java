@@ -152,8 +152,9 @@ public final class ReplayReport {
             total += count.getValue();
         }
         json.writeEndObject();
-        double hours =
-                first == null || last == null ? 0 : Duration.between(first, last).toSeconds() / 3600.0;
+        double hours = first == null || last == null
+                ? 0
+                : Duration.between(first, last).toSeconds() / 3600.0;
         json.writeNumberField("alarms_per_day", hours > 0 ? Math.round(total / hours * 240) / 10.0 : 0);
     }
 }

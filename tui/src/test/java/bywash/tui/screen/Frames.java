@@ -1,0 +1,254 @@
+package bywash.tui.screen;
+
+import bywash.rules.alarm.AlarmKind;
+import bywash.rules.alarm.AlarmState;
+import bywash.rules.alarm.AlarmView;
+import bywash.rules.alarm.Guidance;
+import bywash.rules.chlorine.ResidualEstimate;
+import bywash.rules.detect.FlowFinding;
+import bywash.rules.detect.FlowFinding.Verdict;
+import bywash.rules.detect.TopUp;
+import bywash.rules.engine.ProbeStatus;
+import bywash.rules.engine.ProbeStatus.Health;
+import bywash.rules.engine.Snapshot;
+import bywash.rules.engine.VesselStatus;
+import bywash.rules.site.Band;
+import bywash.rules.site.Disinfectant;
+import bywash.rules.site.Mains;
+import bywash.rules.site.Probe;
+import bywash.rules.site.Quantity;
+import bywash.rules.site.Site;
+import bywash.rules.site.Stocking;
+import bywash.rules.site.Units;
+import bywash.rules.site.Vessel;
+import bywash.rules.site.VesselRole;
+import bywash.rules.vessel.Box;
+import bywash.rules.vessel.VerticalCylinder;
+import bywash.tui.view.Frame;
+import bywash.tui.view.TrendBuffer;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** Frames built by hand from an invented site, one for each situation that the screens must show well. */
+final class Frames {
+    static final Instant NOW = Instant.parse("2026-05-04T05:10:00Z");
+
+    private static final Vessel SUMP = new Vessel("sump", VesselRole.SUMP, new Box(1200, 800, 750), 652.8, 680, null);
+    private static final Vessel RESERVE =
+            new Vessel("reserve", VesselRole.RESERVE, new VerticalCylinder(1100, 1200), 1045, 1100, "sump");
+    private static final Vessel TANK = new Vessel("fish-tank", VesselRole.FISH_TANK, null, 1500, Double.NaN, null);
+    private static final Vessel BED = new Vessel("bed-1", VesselRole.GROW_BED, null, 180, Double.NaN, null);
+    private static final List<Probe> PROBES = List.of(
+            probe("fish-ph", "fish-tank", Quantity.PH),
+            probe("fish-do", "fish-tank", Quantity.DISSOLVED_OXYGEN),
+            probe("fish-temp", "fish-tank", Quantity.TEMPERATURE),
+            probe("fish-orp", "fish-tank", Quantity.ORP),
+            probe("sump-level", "sump", Quantity.LEVEL),
+            probe("reserve-level", "reserve", Quantity.LEVEL));
+
+    private Frames() {}
+
+    static Frame quiet() {
+        return frame(site(Units.METRIC), healthy(), still(), clean(), List.of(), null);
+    }
+
+    static Frame quietUs() {
+        return frame(site(Units.US), healthy(), still(), clean(), List.of(), null);
+    }
+
+    /** A valve left open: chlorine rises, the sump overflows in 12 minutes. */
+    static Frame valveOpen() {
+        Instant since = at(-8);
+        FlowFinding inflow =
+                new FlowFinding("sump", Verdict.UNPLANNED_INFLOW, 4.1, 0.3, 33, 3, since, "outside", at(12), null, "");
+        List<VesselStatus> vessels =
+                List.of(new VesselStatus(SUMP, 628.8, 603.6, 51.2, inflow), reserve(), unprobed(TANK), unprobed(BED));
+        ResidualEstimate residual = new ResidualEstimate(
+                7.4,
+                12.6,
+                18.9,
+                0.12,
+                at(6),
+                List.of(
+                        "33 L of mains water at 0.9 mg/L in 2333 L",
+                        "ORP in fish-tank 18 mV above its baseline, weak evidence"));
+        List<AlarmView> alarms = List.of(
+                alarm(
+                        AlarmKind.UNPLANNED_INFLOW,
+                        "sump",
+                        AlarmState.UNACKNOWLEDGED,
+                        since,
+                        "Water nobody declared is entering sump from outside: 4.1 L/min, 33 L so far",
+                        "Beyond noise and cycles: +4.1 +/- 0.6 L/min for 8 min. No reserve falls: the water comes"
+                                + " from outside and counts as mains water.",
+                        at(12)),
+                alarm(
+                        AlarmKind.OVERFLOW_NEAR,
+                        "sump",
+                        AlarmState.UNACKNOWLEDGED,
+                        at(-2),
+                        "sump has 51 mm of freeboard left; at this rate it overflows in 12 min",
+                        "Level 629 mm, overflow at 680 mm.",
+                        at(12)),
+                alarm(
+                        AlarmKind.CHLORINE_RISK,
+                        "system",
+                        AlarmState.ACKNOWLEDGED,
+                        at(-5),
+                        "Chlorine in the system: 13 ug/L likely (7 to 19); passes 19 ug/L in 6 min",
+                        "33 L of mains water at 0.9 mg/L in 2333 L. An estimate is no test.",
+                        at(6)));
+        return frame(site(Units.METRIC), healthy(), vessels, residual, alarms, null);
+    }
+
+    static Frame probeSilent() {
+        List<ProbeStatus> probes = new ArrayList<>(healthy());
+        probes.set(
+                1,
+                new ProbeStatus(
+                        PROBES.get(1), 6.9, at(-11), Health.SILENT, new Band(5, Double.POSITIVE_INFINITY), Double.NaN));
+        List<AlarmView> alarms = List.of(alarm(
+                AlarmKind.PROBE_SILENT,
+                "fish-do",
+                AlarmState.ACKNOWLEDGED,
+                at(-9),
+                "No reading from fish-do (dissolved-oxygen in fish-tank) for 11 min",
+                "A reading is due every 30 s.",
+                null));
+        return frame(site(Units.METRIC), probes, still(), clean(), alarms, null);
+    }
+
+    static Frame topUpRunning() {
+        TopUp topUp = new TopUp("sump", "reserve", 160, Duration.ofMinutes(40), at(-20), null, 81, "");
+        FlowFinding in = new FlowFinding("sump", Verdict.PLANNED, 4, 0.3, 81, 4, at(-20), "reserve", null, null, "");
+        FlowFinding out = new FlowFinding("reserve", Verdict.PLANNED, -4, 0.3, -81, 4, at(-20), "", null, null, "");
+        List<VesselStatus> vessels = List.of(
+                new VesselStatus(SUMP, 420, 403.2, 260, in),
+                new VesselStatus(RESERVE, 700, 665, 400, out),
+                unprobed(TANK),
+                unprobed(BED));
+        return frame(site(Units.METRIC), healthy(), vessels, clean(), List.of(), topUp);
+    }
+
+    /** Texts from outside that try to steer the terminal. */
+    static Frame hostile() {
+        List<AlarmView> alarms = List.of(alarm(
+                AlarmKind.FEED_LOST,
+                "feed\u001b[2J",
+                AlarmState.UNACKNOWLEDGED,
+                at(-1),
+                "lost\u001b]0;x\u0007 \u009b31m \u202e \ud83d\udc1f \r\n end",
+                "\u001b[31m",
+                null));
+        return frame(site(Units.METRIC), healthy(), still(), clean(), alarms, null);
+    }
+
+    private static Frame frame(
+            Site site,
+            List<ProbeStatus> probes,
+            List<VesselStatus> vessels,
+            ResidualEstimate residual,
+            List<AlarmView> alarms,
+            @Nullable TopUp topUp) {
+        Snapshot snapshot = new Snapshot(site, NOW, Stocking.FISH, probes, vessels, residual, alarms, topUp, true, "");
+        return new Frame(snapshot, trends(), NOW, 0, 0, Set.of(), "");
+    }
+
+    static TrendBuffer trends() {
+        TrendBuffer trends = new TrendBuffer(100);
+        for (int minute = -30; minute <= 0; minute++) {
+            trends.add("fish-ph", at(minute), 6.8 + 0.004 * (minute + 30));
+            trends.add("fish-do", at(minute), 7.4 - 0.02 * (minute + 30));
+            trends.add("fish-temp", at(minute), 18.4);
+            trends.add("fish-orp", at(minute), 305 + 20 * Math.sin(minute / 4.0));
+        }
+        return trends;
+    }
+
+    private static Site site(Units units) {
+        return new Site(
+                "Larkfield glasshouse",
+                "larkfield",
+                ZoneId.of("Europe/Dublin"),
+                85,
+                Stocking.FISH,
+                units,
+                new Mains(Disinfectant.CHLORINE, 0.9, 7.9, 120, 11),
+                List.of(SUMP, RESERVE, TANK, BED),
+                PROBES,
+                List.of());
+    }
+
+    private static List<ProbeStatus> healthy() {
+        return List.of(
+                good(0, 6.92, new Band(6.2, 7.4)),
+                good(1, 6.84, new Band(5, Double.POSITIVE_INFINITY)),
+                good(2, 18.4, new Band(12, 30)),
+                good(3, 311, null),
+                good(4, 412, null),
+                good(5, 860, null));
+    }
+
+    private static ProbeStatus good(int probe, double value, @Nullable Band band) {
+        return new ProbeStatus(PROBES.get(probe), value, NOW.minusSeconds(5), Health.GOOD, band, 0);
+    }
+
+    private static List<VesselStatus> still() {
+        return List.of(
+                new VesselStatus(SUMP, 412, 395.5, 268, quietFlow("sump")), reserve(), unprobed(TANK), unprobed(BED));
+    }
+
+    private static VesselStatus reserve() {
+        return new VesselStatus(RESERVE, 860, 817, 240, quietFlow("reserve"));
+    }
+
+    private static VesselStatus unprobed(Vessel vessel) {
+        return new VesselStatus(vessel, Double.NaN, Double.NaN, Double.NaN, null);
+    }
+
+    private static FlowFinding quietFlow(String vessel) {
+        return new FlowFinding(vessel, Verdict.QUIET, 0, 0.1, 0, 0, null, "unknown", null, null, "");
+    }
+
+    private static ResidualEstimate clean() {
+        return new ResidualEstimate(0, 0.1, 0.4, 0, null, List.of("no mains water in the last 3 days"));
+    }
+
+    private static AlarmView alarm(
+            AlarmKind kind,
+            String subject,
+            AlarmState state,
+            Instant since,
+            String message,
+            String why,
+            @Nullable Instant deadline) {
+        Guidance guidance = Guidance.of(kind);
+        return new AlarmView(
+                kind,
+                subject,
+                state,
+                kind.priority(),
+                "inc-1",
+                since,
+                message,
+                why,
+                guidance.consequence(),
+                guidance.action(),
+                deadline,
+                Map.of());
+    }
+
+    private static Instant at(int minutes) {
+        return NOW.plus(Duration.ofMinutes(minutes));
+    }
+
+    private static Probe probe(String id, String vessel, Quantity quantity) {
+        return new Probe(id, vessel, quantity, null, Duration.ofSeconds(30));
+    }
+}

@@ -9,8 +9,8 @@ import java.util.Map;
 final class HelpScreen {
     private static final int KEYS = 21;
 
-    private static final List<Page> ORDER = List.of(
-            Page.OVERVIEW, Page.ACKNOWLEDGE, Page.DETAIL, Page.TOP_UP, Page.END_TOP_UP, Page.HELP, Page.QUIT);
+    private static final List<Page> ORDER =
+            List.of(Page.OVERVIEW, Page.ACKNOWLEDGE, Page.DETAIL, Page.TOP_UP, Page.END_TOP_UP, Page.HELP, Page.QUIT);
 
     private HelpScreen() {}
 

@@ -71,17 +71,10 @@ final class KeyMap {
         return BINDINGS.stream().filter(b -> b.pages().contains(page)).toList();
     }
 
-    /** Every binding of a command on a page, such as {@code Up}, or {@code h or ?}. */
-    static String keys(Page page, Command command) {
-        return on(page).stream()
-                .filter(b -> b.command() == command)
-                .map(b -> b.key().label())
-                .collect(Collectors.joining(" or "));
-    }
-
     /** The bottom line of a page; where it is too long, the help stays and those before it go. */
     static String line(Page page, int width) {
-        List<Binding> shown = new ArrayList<>(on(page).stream().filter(Binding::shown).toList());
+        List<Binding> shown =
+                new ArrayList<>(on(page).stream().filter(Binding::shown).toList());
         String line = join(shown);
         for (int i = shown.size() - 1; i > 0 && line.length() > width; i--) {
             if (shown.get(i).command() != Command.HELP) {

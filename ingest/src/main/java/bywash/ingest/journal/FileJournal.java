@@ -55,7 +55,8 @@ public final class FileJournal implements AutoCloseable {
         } catch (IOException e) {
             throw new IOException(folder + " cannot be used for the journal; give --state a folder you own", e);
         }
-        FileOutputStream lockFile = new FileOutputStream(folder.resolve(site + ".lock").toFile());
+        FileOutputStream lockFile =
+                new FileOutputStream(folder.resolve(site + ".lock").toFile());
         FileLock lock = lockFile.getChannel().tryLock();
         if (lock == null) {
             lockFile.close();
@@ -150,9 +151,10 @@ public final class FileJournal implements AutoCloseable {
 
     private List<Path> days() throws IOException {
         try (Stream<Path> all = Files.list(folder)) {
-            return new ArrayList<>(all.filter(p -> p.getFileName().toString().matches(site + "-\\d{4}-\\d\\d-\\d\\d\\.jsonl"))
-                    .sorted()
-                    .toList());
+            return new ArrayList<>(
+                    all.filter(p -> p.getFileName().toString().matches(site + "-\\d{4}-\\d\\d-\\d\\d\\.jsonl"))
+                            .sorted()
+                            .toList());
         }
     }
 

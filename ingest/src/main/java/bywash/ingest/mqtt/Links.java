@@ -63,10 +63,13 @@ final class Links {
                     .topicFilter(topic)
                     .qos(MqttQos.AT_LEAST_ONCE)
                     .callback((Mqtt5Publish p) -> receiver.receive(
-                            p.getTopic().toString(), p.getPayloadAsBytes(), p.getQos().getCode(), p.isRetain()))
+                            p.getTopic().toString(),
+                            p.getPayloadAsBytes(),
+                            p.getQos().getCode(),
+                            p.isRetain()))
                     .send()
-                    .thenCompose(ack -> granted(
-                            topic, ack.getReasonCodes().stream().noneMatch(Mqtt5SubAckReasonCode::isError))));
+                    .thenCompose(ack ->
+                            granted(topic, ack.getReasonCodes().stream().noneMatch(Mqtt5SubAckReasonCode::isError))));
         }
         return CompletableFuture.allOf(all.toArray(CompletableFuture[]::new));
     }
@@ -108,10 +111,13 @@ final class Links {
                     .topicFilter(topic)
                     .qos(MqttQos.AT_LEAST_ONCE)
                     .callback((Mqtt3Publish p) -> receiver.receive(
-                            p.getTopic().toString(), p.getPayloadAsBytes(), p.getQos().getCode(), p.isRetain()))
+                            p.getTopic().toString(),
+                            p.getPayloadAsBytes(),
+                            p.getQos().getCode(),
+                            p.isRetain()))
                     .send()
-                    .thenCompose(ack -> granted(
-                            topic, ack.getReturnCodes().stream().noneMatch(Mqtt3SubAckReturnCode::isError))));
+                    .thenCompose(ack ->
+                            granted(topic, ack.getReturnCodes().stream().noneMatch(Mqtt3SubAckReturnCode::isError))));
         }
         return CompletableFuture.allOf(all.toArray(CompletableFuture[]::new));
     }

@@ -123,7 +123,8 @@ public final class MqttFeed implements AutoCloseable {
         if (cause instanceof Mqtt5ConnAckException refused) {
             return refused.getMqttMessage().getReasonCode() == Mqtt5ConnAckReasonCode.UNSUPPORTED_PROTOCOL_VERSION;
         }
-        return !(cause instanceof ConnectionFailedException) && !(cause instanceof Mqtt3ConnAckException)
+        return !(cause instanceof ConnectionFailedException)
+                && !(cause instanceof Mqtt3ConnAckException)
                 && !(cause instanceof SubscriptionRefused);
     }
 
@@ -158,12 +159,14 @@ public final class MqttFeed implements AutoCloseable {
             builder = builder.sslConfig(Tls.of(broker));
         }
         if (web) {
-            String path = url.getPath() == null || url.getPath().isEmpty() ? "mqtt" : url.getPath().substring(1);
+            String path = url.getPath() == null || url.getPath().isEmpty()
+                    ? "mqtt"
+                    : url.getPath().substring(1);
             builder = builder.webSocketConfig().serverPath(path).applyWebSocketConfig();
         }
         byte[] password = password();
-        Links.Receiver receiver = (topic, payload, qos, retain) ->
-                queue.offer(new Message(clock.instant(), topic, payload, qos, retain));
+        Links.Receiver receiver =
+                (topic, payload, qos, retain) -> queue.offer(new Message(clock.instant(), topic, payload, qos, retain));
         return oldProtocol
                 ? Links.version3(builder, broker.username(), password, receiver, this::lost)
                 : Links.version5(builder, broker.username(), password, receiver, this::lost);

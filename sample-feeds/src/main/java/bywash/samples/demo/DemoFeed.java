@@ -31,8 +31,8 @@ public final class DemoFeed {
                 new Action.TestReserve(story - 60, 0.0),
                 new Action.TopUp(story + 8, 12, 6, 0, 0),
                 new Action.InflowIntoSump(story + 36, story + 90, 7, 0.9));
-        SimulatedSite site = new SimulatedSite(
-                SiteModel.larkfield(), actions, START, Duration.ofMinutes((long) story + 95), SEED);
+        SimulatedSite site =
+                new SimulatedSite(SiteModel.larkfield(), actions, START, Duration.ofMinutes((long) story + 95), SEED);
         List<RecordedLine> lines = new ArrayList<>();
         for (RecordedLine line = site.next(); line != null; line = site.next()) {
             lines.add(line);

@@ -50,7 +50,10 @@ final class WaterQuality {
     }
 
     String oxygen(double tMin, SplittableRandom random) {
-        double mgL = 7.4 - 0.15 * (temperatureC - 22.5) - oxygenSagMgL + 0.3 * Math.sin(2 * Math.PI * tMin / 1440)
+        double mgL = 7.4
+                - 0.15 * (temperatureC - 22.5)
+                - oxygenSagMgL
+                + 0.3 * Math.sin(2 * Math.PI * tMin / 1440)
                 + 0.03 * random.nextGaussian();
         return String.format(Locale.ROOT, "{\"oxygen\":{\"mgl\":%.2f}}", mgL);
     }

@@ -34,7 +34,9 @@ public final class Main {
         });
         line.setExecutionStrategy(parsed -> {
             if (parsed.subcommand() == null && !parsed.isUsageHelpRequested() && !parsed.isVersionHelpRequested()) {
-                parsed.commandSpec().commandLine().usage(parsed.commandSpec().commandLine().getErr());
+                parsed.commandSpec()
+                        .commandLine()
+                        .usage(parsed.commandSpec().commandLine().getErr());
                 return ExitCode.USAGE;
             }
             return new CommandLine.RunLast().execute(parsed);

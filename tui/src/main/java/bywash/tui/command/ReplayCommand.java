@@ -3,7 +3,6 @@ package bywash.tui.command;
 import bywash.ingest.recording.RecordedLine;
 import bywash.ingest.recording.RecordingReader;
 import bywash.ingest.site.SiteFile;
-import bywash.rules.alarm.AlarmTransition;
 import bywash.tui.watch.AlarmLines;
 import bywash.tui.watch.Pipeline;
 import bywash.tui.watch.ReplayReport;

@@ -3,7 +3,8 @@ package bywash.rules.water;
 /**
  * The ideal glass electrode: E = -s (pH - 7) with s = ln(10) R T / F.
  *
- * <p>Source: the Nernst equation with CODATA 2018 constants (R 8.314462618 J/(mol K), F 96485.33212 C/mol). Range: 0-60 Cel.
+ * <p>Source: the Nernst equation with CODATA 2018 constants (R 8.314462618 J/(mol K), F 96485.33212 C/mol). Range: 0-60 Cel. Accuracy:
+ * exact for an ideal electrode; a real one reaches 95 to 102 % of the slope.
  */
 public final class PhElectrode {
     private static final double R = 8.314462618;

@@ -1,7 +1,5 @@
 package bywash.rules.water;
 
-import java.math.BigDecimal;
-
 /** Refuses values outside the range a formula was made for. */
 final class Valid {
     private Valid() {}
@@ -29,9 +27,7 @@ final class Valid {
     }
 
     private static String plain(double value) {
-        if (Double.isNaN(value) || Double.isInfinite(value)) {
-            return Double.toString(value);
-        }
-        return new BigDecimal(Double.toString(value)).stripTrailingZeros().toPlainString();
+        boolean whole = value == Math.rint(value) && Math.abs(value) < 1e15;
+        return whole ? Long.toString((long) value) : Double.toString(value);
     }
 }

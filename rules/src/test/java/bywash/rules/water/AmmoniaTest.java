@@ -7,8 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bywash.rules.published.PublishedTable;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class AmmoniaTest {
 
@@ -81,6 +84,22 @@ class AmmoniaTest {
         assertEquals(0, NitriteGuard.saltG(2, 25, 1000), 0);
         table.rows().get(12).nearShare("value", NitriteGuard.asNo2MgL(1), 1e-3);
         assertThrows(IllegalArgumentException.class, () -> NitriteGuard.saltG(2, -1, 1000));
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3})
+    void shareRisesAndCriteriaFallWithPhAndHeat(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        for (int i = 0; i < 300; i++) {
+            double ph = random.nextDouble(6.5, 8.9);
+            double t = random.nextDouble(0, 29);
+            assertTrue(UnionisedAmmonia.share(ph + 0.1, t) > UnionisedAmmonia.share(ph, t));
+            assertTrue(UnionisedAmmonia.share(ph, t + 1) > UnionisedAmmonia.share(ph, t));
+            assertTrue(AmmoniaCriteria.chronic(ph + 0.1, t) < AmmoniaCriteria.chronic(ph, t));
+            assertTrue(AmmoniaCriteria.chronic(ph, t + 1) <= AmmoniaCriteria.chronic(ph, t));
+            assertTrue(AmmoniaCriteria.acuteWithTrout(ph, t) <= AmmoniaCriteria.acuteWithoutTrout(ph, t) + 1e-12);
+            assertTrue(AmmoniaCriteria.chronic(ph, t) < AmmoniaCriteria.acuteWithTrout(ph, t));
+        }
     }
 
     @Test

@@ -1,0 +1,115 @@
+package bywash.tui.command;
+
+import bywash.ingest.mqtt.InboundQueue;
+import bywash.ingest.mqtt.MqttFeed;
+import bywash.ingest.mqtt.MqttPublisher;
+import bywash.ingest.recording.RecordedLine;
+import bywash.ingest.site.BrokerSettings;
+import bywash.ingest.site.ProbeBinding;
+import bywash.ingest.site.SiteFile;
+import bywash.ingest.site.SiteFileReader;
+import bywash.ingest.site.SiteFileResult;
+import bywash.samples.demo.DemoFeed;
+import bywash.tui.demo.LoopbackBroker;
+import bywash.tui.view.TrendBuffer;
+import bywash.tui.watch.LiveWatch;
+import bywash.tui.watch.PacedClock;
+import bywash.tui.watch.Pipeline;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.locks.LockSupport;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** The built-in invented site over a real publish and subscribe. */
+@Command(
+        name = "demo",
+        mixinStandardHelpOptions = true,
+        description = "Plays an invented site through a broker of its own: quiet water, a top-up, a valve left open.",
+        footer = {"", "Exit codes: 0 good, 2 usage, 5 broker."})
+final class DemoCommand implements Callable<Integer> {
+    @Spec
+    private CommandSpec spec;
+
+    @Option(names = "--speed", defaultValue = "90", paramLabel = "N", description = "Times real time. Default: 90.")
+    private String speed;
+
+    @Override
+    public Integer call() throws IOException {
+        PrintWriter err = spec.commandLine().getErr();
+        double times = Speeds.parse(speed);
+        if (Double.isNaN(times) || Double.isInfinite(times)) {
+            err.println("--speed " + speed + ": not a speed; give a number from 0.1 to 100000");
+            return ExitCode.USAGE;
+        }
+        try (LoopbackBroker broker = new LoopbackBroker()) {
+            return play(broker, times, err);
+        }
+    }
+
+    private static int play(LoopbackBroker broker, double times, PrintWriter err) throws IOException {
+        SiteFile file = site();
+        List<RecordedLine> lines = DemoFeed.lines();
+        TrendBuffer trends = new TrendBuffer(ScreenRun.TREND_VALUES);
+        Pipeline pipeline = new Pipeline(file, t -> {}, r -> trends.add(r.probe(), r.at(), r.value()));
+        int next = 0;
+        while (next < lines.size() && lines.get(next).time().isBefore(DemoFeed.STORY)) {
+            pipeline.accept(lines.get(next));
+            next++;
+        }
+        pipeline.advanceTo(DemoFeed.STORY);
+        InboundQueue queue = new InboundQueue();
+        List<String> topics =
+                file.bindings().stream().map(ProbeBinding::topic).distinct().toList();
+        BrokerSettings settings = new BrokerSettings(broker.url(), null, null, null, null);
+        PacedClock clock = new PacedClock(DemoFeed.STORY, times);
+        LiveWatch watch = new LiveWatch(pipeline, queue, clock, null);
+        watch.note("demo, " + Math.round(times) + " times faster than life");
+        try (MqttFeed feed = new MqttFeed(settings, topics, queue, clock, watch::feed)) {
+            feed.start();
+            ScreenRun.daemon(watch, "watch").start();
+            List<RecordedLine> story = lines.subList(next, lines.size());
+            ScreenRun.daemon(() -> publish(broker, story, clock, watch), "demo").start();
+            return ScreenRun.show(() -> ScreenRun.frame(watch.latest(), trends), watch::enter, err);
+        } finally {
+            watch.stop();
+        }
+    }
+
+    private static void publish(LoopbackBroker broker, List<RecordedLine> story, PacedClock clock, LiveWatch watch) {
+        try (MqttPublisher publisher = new MqttPublisher(broker.url())) {
+            for (RecordedLine line : story) {
+                Duration wait = Duration.between(clock.instant(), line.time());
+                while (!wait.isNegative() && !wait.isZero()) {
+                    LockSupport.parkNanos(2_000_000);
+                    wait = Duration.between(clock.instant(), line.time());
+                }
+                if (line instanceof RecordedLine.Message message) {
+                    publisher.publish(message.topic(), message.payload());
+                } else if (line instanceof RecordedLine.Entry entry) {
+                    watch.enter(entry.entry());
+                }
+            }
+        }
+    }
+
+    private static SiteFile site() throws IOException {
+        try (InputStream in = DemoCommand.class.getResourceAsStream(DemoFeed.SITE)) {
+            if (in == null) {
+                throw new IOException("the demo's site file is missing from the program");
+            }
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            if (SiteFileReader.read(text, "larkfield.yaml") instanceof SiteFileResult.Good good) {
+                return good.siteFile();
+            }
+            throw new IOException("the demo's site file is faulty");
+        }
+    }
+}

@@ -109,7 +109,7 @@ final class ReplayCommand implements Callable<Integer> {
         return ExitCode.GOOD;
     }
 
-    private int onScreen(SiteFile file, double times, PrintWriter err) {
+    private int onScreen(SiteFile file, double times, PrintWriter err) throws IOException {
         List<RecordedLine> lines = new ArrayList<>();
         for (Path path : files) {
             try (RecordingReader reader = RecordingReader.open(path, Broken.to(path, err))) {

@@ -20,6 +20,7 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
+        LogFile.begin();
         System.exit(commandLine().execute(args));
     }
 

@@ -22,6 +22,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.locks.LockSupport;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -72,7 +73,13 @@ final class DemoCommand implements Callable<Integer> {
         PacedClock clock = new PacedClock(DemoFeed.STORY, times);
         LiveWatch watch = new LiveWatch(pipeline, queue, clock, null);
         watch.note("demo, " + Math.round(times) + " times faster than life");
-        try (MqttFeed feed = new MqttFeed(settings, topics, queue, clock, watch::feed)) {
+        CountDownLatch up = new CountDownLatch(1);
+        try (MqttFeed feed = new MqttFeed(settings, topics, queue, clock, state -> {
+            watch.feed(state);
+            if (state.up()) {
+                up.countDown();
+            }
+        })) {
             feed.start();
             ScreenRun.daemon(watch, "watch").start();
             List<RecordedLine> story = lines.subList(next, lines.size());
@@ -83,8 +90,10 @@ final class DemoCommand implements Callable<Integer> {
         }
     }
 
-    private static void publish(LoopbackBroker broker, List<RecordedLine> story, PacedClock clock, LiveWatch watch) {
+    private static void publish(LoopbackBroker broker, List<RecordedLine> story, PacedClock clock, LiveWatch watch, CountDownLatch up) {
         try (MqttPublisher publisher = new MqttPublisher(broker.url())) {
+            up.await();
+            clock.go();
             for (RecordedLine line : story) {
                 Duration wait = Duration.between(clock.instant(), line.time());
                 while (!wait.isNegative() && !wait.isZero()) {
@@ -97,6 +106,8 @@ final class DemoCommand implements Callable<Integer> {
                     watch.enter(entry.entry());
                 }
             }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 

@@ -46,6 +46,7 @@ public final class ReplayWatch implements Runnable {
             return;
         }
         PacedClock clock = new PacedClock(lines.get(0).time(), Double.isInfinite(times) ? 1 : times);
+        clock.go();
         int next = 0;
         Instant now = lines.get(0).time();
         while (!stop) {

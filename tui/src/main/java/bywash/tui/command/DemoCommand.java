@@ -90,7 +90,8 @@ final class DemoCommand implements Callable<Integer> {
         }
     }
 
-    private static void publish(LoopbackBroker broker, List<RecordedLine> story, PacedClock clock, LiveWatch watch, CountDownLatch up) {
+    private static void publish(
+            LoopbackBroker broker, List<RecordedLine> story, PacedClock clock, LiveWatch watch, CountDownLatch up) {
         try (MqttPublisher publisher = new MqttPublisher(broker.url())) {
             up.await();
             clock.go();

@@ -53,7 +53,8 @@ final class WatchCommand implements Callable<Integer> {
         }
         FileJournal journal;
         try {
-            journal = FileJournal.open(state != null ? state : StateFolder.standard(), file.site().id());
+            journal = FileJournal.open(
+                    state != null ? state : StateFolder.standard(), file.site().id());
         } catch (IOException e) {
             err.println(e.getMessage());
             return ExitCode.USAGE;

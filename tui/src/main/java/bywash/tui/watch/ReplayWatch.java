@@ -51,7 +51,9 @@ public final class ReplayWatch implements Runnable {
         Instant now = lines.get(0).time();
         while (!stop) {
             boolean ended = next >= lines.size();
-            now = ended ? now : Double.isInfinite(times) ? lines.get(lines.size() - 1).time() : clock.instant();
+            now = ended
+                    ? now
+                    : Double.isInfinite(times) ? lines.get(lines.size() - 1).time() : clock.instant();
             while (next < lines.size() && !lines.get(next).time().isAfter(now) && !stop) {
                 pipeline.accept(lines.get(next));
                 next++;

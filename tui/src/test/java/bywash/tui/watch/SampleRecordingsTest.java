@@ -70,7 +70,9 @@ class SampleRecordingsTest {
                     .map(AlarmTransition::at)
                     .findFirst()
                     .orElse(null);
-            assertTrue(first != null, label + " was not raised");
+            if (first == null) {
+                throw new AssertionError(label + " was not raised");
+            }
             assertTrue(!first.isBefore(cause), label + " came before its cause: " + first);
             assertTrue(
                     !first.isAfter(cause.plus(Duration.ofMinutes(label.withinMin()))), label + " came late: " + first);

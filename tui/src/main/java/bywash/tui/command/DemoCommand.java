@@ -83,7 +83,8 @@ final class DemoCommand implements Callable<Integer> {
             feed.start();
             ScreenRun.daemon(watch, "watch").start();
             List<RecordedLine> story = lines.subList(next, lines.size());
-            ScreenRun.daemon(() -> publish(broker, story, clock, watch, up), "demo").start();
+            ScreenRun.daemon(() -> publish(broker, story, clock, watch, up), "demo")
+                    .start();
             return ScreenRun.show(() -> ScreenRun.frame(watch.latest(), trends), watch::enter, err);
         } finally {
             watch.stop();

@@ -11,7 +11,8 @@ import picocli.CommandLine.Command;
         mixinStandardHelpOptions = true,
         version = "bywash 0.1.0",
         description = "Watches a recirculating fish-and-plant system and finds water nobody meant to let in.",
-        subcommands = {WatchCommand.class, ReplayCommand.class, DemoCommand.class, CheckCommand.class, CalcCommand.class},
+        subcommands = {WatchCommand.class, ReplayCommand.class, DemoCommand.class, CheckCommand.class, CalcCommand.class
+        },
         footer = {
             "",
             "Exit codes: 0 good, 2 usage, 3 site file, 4 recording, 5 broker, 70 a fault of ours.",

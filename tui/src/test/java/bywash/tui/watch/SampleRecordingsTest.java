@@ -39,18 +39,21 @@ class SampleRecordingsTest {
     private static List<Label> labels(SampleRecordings sample) {
         return switch (sample) {
             case QUIET_SIPHONS, DECLARED_TOP_UP -> List.of();
-            case VALVE_OPEN -> List.of(
-                    new Label(AlarmKind.UNPLANNED_INFLOW, "sump", 210, 15),
-                    new Label(AlarmKind.CHLORINE_RISK, "system", 210, 15));
-            case HOSE_IN_SUMP -> List.of(
-                    new Label(AlarmKind.UNPLANNED_INFLOW, "sump", 240, 10),
-                    new Label(AlarmKind.CHLORINE_RISK, "system", 240, 15));
+            case VALVE_OPEN ->
+                List.of(
+                        new Label(AlarmKind.UNPLANNED_INFLOW, "sump", 210, 15),
+                        new Label(AlarmKind.CHLORINE_RISK, "system", 210, 15));
+            case HOSE_IN_SUMP ->
+                List.of(
+                        new Label(AlarmKind.UNPLANNED_INFLOW, "sump", 240, 10),
+                        new Label(AlarmKind.CHLORINE_RISK, "system", 240, 15));
             case PUMP_STOP_RESTART -> List.of(new Label(AlarmKind.PUMP_STOPPED, "sump", 200, 2));
             case TOP_UP_DRIBBLING -> List.of(new Label(AlarmKind.LINE_NOT_SHUT, "sump", 215, 10));
             case PROBE_SILENT -> List.of(new Label(AlarmKind.PROBE_SILENT, "sump-level", 200, 2));
-            case RAIN -> List.of(
-                    new Label(AlarmKind.UNPLANNED_INFLOW, "sump", 240, 20),
-                    new Label(AlarmKind.CHLORINE_RISK, "system", 240, 30));
+            case RAIN ->
+                List.of(
+                        new Label(AlarmKind.UNPLANNED_INFLOW, "sump", 240, 20),
+                        new Label(AlarmKind.CHLORINE_RISK, "system", 240, 30));
         };
     }
 
@@ -111,15 +114,17 @@ class SampleRecordingsTest {
 
     private static String lines() throws IOException {
         StringBuilder text = new StringBuilder();
-        play(SampleRecordings.VALVE_OPEN, t -> text.append(AlarmLines.of("larkfield", t)).append('\n'));
+        play(
+                SampleRecordings.VALVE_OPEN,
+                t -> text.append(AlarmLines.of("larkfield", t)).append('\n'));
         return text.toString();
     }
 
     private static void play(SampleRecordings sample, java.util.function.Consumer<AlarmTransition> to)
             throws IOException {
         Pipeline pipeline = new Pipeline(site(), to, reading -> {});
-        try (RecordingReader reader = new RecordingReader(
-                resource("recordings/" + sample.fileName()), (line, what, right) -> {
+        try (RecordingReader reader =
+                new RecordingReader(resource("recordings/" + sample.fileName()), (line, what, right) -> {
                     throw new AssertionError(line + ": " + what);
                 })) {
             for (RecordedLine line = reader.next(); line != null; line = reader.next()) {

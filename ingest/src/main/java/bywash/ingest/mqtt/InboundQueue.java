@@ -1,71 +1,144 @@
 package bywash.ingest.mqtt;
 
-import bywash.ingest.recording.RecordedLine.Message;
+import bywash.ingest.recording.RecordedLine;
+import java.time.Duration;
+import java.util.ArrayDeque;
 import java.util.Collection;
-import java.util.concurrent.ArrayBlockingQueue;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicLong;
-import org.jspecify.annotations.Nullable;
+import java.util.concurrent.locks.Condition;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Consumer;
 
 /**
- * The bounded hand-over from the client's threads to the single-writer loop. Offering never blocks; when it is full the
- * newest message is dropped and counted.
+ * The bounded hand-over from the client's threads to the one loop that owns the engine. {@link #offer} never waits for room:
+ * when it is full the newest message is dropped and counted. The lock is held for a few instructions only.
  */
 public final class InboundQueue {
-    /** Messages held at most. */
-    public static final int CAPACITY = 65_536;
+    /** Counted for each message beside topic and payload, bytes. */
+    private static final int OVERHEAD = 100;
 
-    /** Bytes held at most, so that large payloads cannot fill the memory. */
-    public static final long BYTES = 32L << 20;
+    private final int capacity;
+    private final long capacityBytes;
+    private final int longestPayload;
+    private final ReentrantLock lock = new ReentrantLock();
+    private final Condition arrived = lock.newCondition();
+    private final ArrayDeque<RecordedLine.Message> messages = new ArrayDeque<>();
+    private long bytes;
+    private long received;
+    private long dropped;
+    private long oversize;
 
-    private final ArrayBlockingQueue<Message> queue;
-    private final AtomicLong bytes = new AtomicLong();
-    private final AtomicLong received = new AtomicLong();
-    private final AtomicLong dropped = new AtomicLong();
-
+    /** 65,536 messages, 64 MB, payloads up to 256 KiB. */
     public InboundQueue() {
-        this(CAPACITY);
+        this(65_536, 64_000_000, 262_144);
     }
 
-    /** @param capacity messages, 1 or more */
+    /** @param capacity messages; the other bounds as usual */
     public InboundQueue(int capacity) {
-        this.queue = new ArrayBlockingQueue<>(capacity);
+        this(capacity, 64_000_000, 262_144);
     }
 
-    /** False when the message was dropped. */
-    public boolean offer(Message message) {
-        received.incrementAndGet();
-        int size = message.payload().length;
-        if (bytes.get() + size > BYTES || !queue.offer(message)) {
-            dropped.incrementAndGet();
-            return false;
+    /**
+     * Makes an empty queue.
+     *
+     * @param capacity messages
+     * @param capacityBytes of topics, payloads and what holds them
+     * @param longestPayload bytes; longer ones are dropped and counted as oversize
+     */
+    public InboundQueue(int capacity, long capacityBytes, int longestPayload) {
+        if (capacity < 1 || capacityBytes < 1 || longestPayload < 1) {
+            throw new IllegalArgumentException("queue bounds must be at least 1");
         }
-        bytes.addAndGet(size);
-        return true;
+        this.capacity = capacity;
+        this.capacityBytes = capacityBytes;
+        this.longestPayload = longestPayload;
     }
 
-    /** Waits up to {@code millis} for a message, then takes all there are. */
-    public void drain(Collection<? super Message> into, long millis) throws InterruptedException {
-        @Nullable Message first = queue.poll(millis, TimeUnit.MILLISECONDS);
-        if (first == null) {
-            return;
-        }
-        take(into, first);
-        for (Message next = queue.poll(); next != null; next = queue.poll()) {
-            take(into, next);
+    /** Whether the message was taken. */
+    public boolean offer(RecordedLine.Message message) {
+        long size = size(message);
+        lock.lock();
+        try {
+            received++;
+            if (message.payload().length > longestPayload) {
+                oversize++;
+                return false;
+            }
+            if (messages.size() >= capacity || bytes + size > capacityBytes) {
+                dropped++;
+                return false;
+            }
+            messages.addLast(message);
+            bytes += size;
+            arrived.signal();
+            return true;
+        } finally {
+            lock.unlock();
         }
     }
 
-    private void take(Collection<? super Message> into, Message message) {
-        bytes.addAndGet(-message.payload().length);
-        into.add(message);
+    /**
+     * Hands over what is there, oldest first; waits up to the given time for the first message.
+     *
+     * @return how many were handed over; 0 when the time passed without one
+     */
+    public int drain(Consumer<RecordedLine.Message> sink, int most, Duration wait) throws InterruptedException {
+        ArrayDeque<RecordedLine.Message> taken = new ArrayDeque<>();
+        lock.lockInterruptibly();
+        try {
+            long left = wait.toNanos();
+            while (messages.isEmpty()) {
+                if (left <= 0) {
+                    return 0;
+                }
+                left = arrived.awaitNanos(left);
+            }
+            while (taken.size() < most && !messages.isEmpty()) {
+                RecordedLine.Message next = messages.removeFirst();
+                bytes -= size(next);
+                taken.addLast(next);
+            }
+        } finally {
+            lock.unlock();
+        }
+        taken.forEach(sink);
+        return taken.size();
+    }
+
+    /** Waits up to so many milliseconds for a message, then takes all there are. */
+    public void drain(Collection<? super RecordedLine.Message> into, long millis) throws InterruptedException {
+        drain(into::add, Integer.MAX_VALUE, Duration.ofMillis(millis));
+    }
+
+    /**
+     * The counts so far.
+     *
+     * @param received everything that came in, dropped or not
+     * @param dropped because the queue was full
+     * @param oversize because the payload was too long
+     * @param waiting in the queue now
+     */
+    public record Counts(long received, long dropped, long oversize, int waiting) {}
+
+    public Counts counts() {
+        lock.lock();
+        try {
+            return new Counts(received, dropped, oversize, messages.size());
+        } finally {
+            lock.unlock();
+        }
     }
 
     public long received() {
-        return received.get();
+        return counts().received();
     }
 
+    /** Everything that was not taken, for want of room or because it was too long. */
     public long dropped() {
-        return dropped.get();
+        Counts now = counts();
+        return now.dropped() + now.oversize();
+    }
+
+    private static long size(RecordedLine.Message message) {
+        return OVERHEAD + message.topic().length() + (long) message.payload().length;
     }
 }

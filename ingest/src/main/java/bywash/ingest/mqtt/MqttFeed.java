@@ -1,198 +1,250 @@
 package bywash.ingest.mqtt;
 
 import bywash.ingest.mqtt.FeedState.Phase;
-import bywash.ingest.recording.RecordedLine.Message;
 import bywash.ingest.site.BrokerSettings;
-import com.hivemq.client.mqtt.MqttClient;
-import com.hivemq.client.mqtt.MqttClientBuilder;
-import com.hivemq.client.mqtt.exceptions.ConnectionFailedException;
-import com.hivemq.client.mqtt.mqtt3.exceptions.Mqtt3ConnAckException;
-import com.hivemq.client.mqtt.mqtt5.exceptions.Mqtt5ConnAckException;
-import com.hivemq.client.mqtt.mqtt5.message.connect.connack.Mqtt5ConnAckReasonCode;
-import java.io.IOException;
-import java.net.URI;
-import java.nio.file.Files;
+import java.time.Duration;
 import java.time.InstantSource;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.UUID;
-import java.util.concurrent.CompletionException;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /**
- * The live feed. Connects with MQTT 5, with 3.1.1 where the broker has no 5, keeps trying from 1 s up to 30 s apart,
- * and subscribes anew on each connection. Nothing here blocks the client's threads.
+ * The live feed. Connects, subscribes, hands messages over, and keeps trying until closed. MQTT 5 first; where the broker
+ * cannot, 3.1.1. All that decides runs on one thread of its own; the client's threads only put messages into the queue.
  */
 public final class MqttFeed implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(MqttFeed.class);
-    private static final long FIRST_WAIT_MS = 1000;
-    private static final long LONGEST_WAIT_MS = 30_000;
+    private static final Duration GOODBYE = Duration.ofSeconds(1);
 
-    private final BrokerSettings broker;
-    private final List<String> topics;
+    static {
+        // the plain Java transport: the native ones gain nothing here and speak up where they do not load
+        if (System.getProperty("io.netty.transport.noNative") == null) {
+            System.setProperty("io.netty.transport.noNative", "true");
+        }
+    }
+
+    private final FeedSetup setup;
     private final InboundQueue queue;
     private final InstantSource clock;
+    private final Backoff backoff;
     private final Consumer<FeedState> listener;
-    private final ScheduledExecutorService timer = Executors.newSingleThreadScheduledExecutor(task -> {
-        Thread thread = new Thread(task, "feed");
-        thread.setDaemon(true);
-        return thread;
+    private final ScheduledExecutorService thread = Executors.newSingleThreadScheduledExecutor(task -> {
+        Thread t = new Thread(task, "bywash-mqtt");
+        t.setDaemon(true);
+        return t;
     });
-    private boolean oldProtocol;
-    private long waitMs = FIRST_WAIT_MS;
-    private boolean closed;
-    private @Nullable ClientLink link;
-    private volatile FeedState state;
 
+    private volatile FeedState state;
+    private Link.@Nullable Version triedOther;
+    private Link.Version version = Link.Version.V5;
+    private @Nullable Link link;
+    private boolean everUp;
+    private int failures;
+
+    /** As the watch wants it: the usual backoff, and a client id that no other watch has. */
     public MqttFeed(
             BrokerSettings broker,
             List<String> topics,
             InboundQueue queue,
             InstantSource clock,
             Consumer<FeedState> listener) {
-        this.broker = broker;
-        this.topics = List.copyOf(topics);
-        this.queue = queue;
-        this.clock = clock;
-        this.listener = listener;
-        this.state = new FeedState(Phase.CONNECTING, "connecting to " + broker.url());
+        this(
+                FeedSetup.of(broker, "watch", UUID.randomUUID().toString().substring(0, 8), topics),
+                queue,
+                clock,
+                Backoff.USUAL,
+                listener);
     }
 
-    public void start() {
-        timer.execute(this::connect);
+    /**
+     * Makes the feed; {@link #start} begins it.
+     *
+     * @param clock gives the times of receipt
+     * @param listener hears each new state, on the feed's thread; must not block
+     */
+    public MqttFeed(
+            FeedSetup setup, InboundQueue queue, InstantSource clock, Backoff backoff, Consumer<FeedState> listener) {
+        this.setup = setup;
+        this.queue = queue;
+        this.clock = clock;
+        this.backoff = backoff;
+        this.listener = listener;
+        this.state = new FeedState(Phase.CONNECTING, "connecting to broker " + shown(), clock.instant());
+    }
+
+    /** Begins to connect, and returns at once. */
+    public MqttFeed start() {
+        listener.accept(state);
+        thread.execute(this::attempt);
+        return this;
     }
 
     public FeedState state() {
         return state;
     }
 
-    private void say(Phase phase, String detail) {
-        state = new FeedState(phase, detail);
-        LOG.info("{}: {}", phase, detail);
+    private String shown() {
+        return Endpoint.of(setup.broker().url()).shown();
+    }
+
+    private void attempt() {
+        if (state.phase() == Phase.STOPPED) {
+            return;
+        }
+        try {
+            Link next = Link.open(version, setup, new Link.Ends(queue::offer, clock, this::endedElsewhere));
+            link = next;
+            next.connect()
+                    .whenComplete((ok, e) -> onThread(() -> {
+                        if (e == null) {
+                            subscribe(next);
+                        } else {
+                            ended(next, e);
+                        }
+                    }));
+        } catch (FileFault e) {
+            down(Trouble.of(e, setup));
+        } catch (IllegalArgumentException e) {
+            down(new Trouble("the client id or the user name is not fit for MQTT: " + e.getMessage(), true, false));
+        }
+    }
+
+    private void subscribe(Link on) {
+        if (link != on) {
+            return;
+        }
+        CompletableFuture<List<Integer>> answer;
+        try {
+            answer = on.subscribe(setup.topics());
+        } catch (IllegalArgumentException e) {
+            answer = CompletableFuture.failedFuture(new FileFault("a topic is no MQTT topic: " + e.getMessage()));
+        }
+        answer.whenComplete((codes, e) -> onThread(() -> {
+            if (link != on) {
+                return;
+            }
+            if (e != null) {
+                goodbye(on);
+                down(Trouble.of(e, setup));
+            } else {
+                subscribed(on, codes);
+            }
+        }));
+    }
+
+    private void subscribed(Link on, List<Integer> codes) {
+        List<String> refused = new ArrayList<>();
+        for (int i = 0; i < setup.topics().size(); i++) {
+            if (i >= codes.size() || codes.get(i) >= 128) {
+                refused.add(setup.topics().get(i));
+            }
+        }
+        String words = "broker " + shown() + " refused the subscription to " + String.join(", ", refused)
+                + "; check its access list";
+        if (refused.size() == setup.topics().size()) {
+            goodbye(on);
+            down(new Trouble(words, true, false));
+            return;
+        }
+        failures = 0;
+        triedOther = null;
+        everUp = true;
+        move(Phase.UP, refused.isEmpty() ? "connected to broker " + shown() + ", " + version.words : words);
+    }
+
+    private void endedElsewhere(Link which, Throwable cause) {
+        onThread(() -> ended(which, cause));
+    }
+
+    private void ended(Link which, Throwable cause) {
+        if (link != which || state.phase() == Phase.STOPPED) {
+            return;
+        }
+        LOG.debug("link ended", cause);
+        Trouble trouble = Trouble.of(cause, setup);
+        if (trouble.version() && state.phase() != Phase.UP && triedOther == null) {
+            triedOther = version;
+            version = version.other();
+            attempt();
+            return;
+        }
+        down(trouble);
+    }
+
+    private void down(Trouble trouble) {
+        link = null;
+        failures++;
+        if (triedOther != null) {
+            version = Link.Version.V5;
+            triedOther = null;
+        }
+        Phase phase = trouble.refusal() ? Phase.REFUSED : everUp ? Phase.LOST : Phase.CONNECTING;
+        move(phase, trouble.words());
+        thread.schedule(this::attempt, backoff.after(failures).toMillis(), TimeUnit.MILLISECONDS);
+    }
+
+    private void move(Phase phase, String words) {
+        FeedState before = state;
+        if (before.phase() == Phase.STOPPED
+                || (before.phase() == phase && before.detail().equals(words))) {
+            return;
+        }
+        state = new FeedState(phase, words, before.phase() == phase ? before.since() : clock.instant());
+        LOG.info("{}: {}", phase, words);
         listener.accept(state);
     }
 
-    private void connect() {
-        if (closed) {
-            return;
-        }
-        if (state.phase() == Phase.CONNECTING) {
-            listener.accept(state);
-        }
-        ClientLink opened;
+    private void onThread(Runnable task) {
         try {
-            opened = open();
-        } catch (IOException e) {
-            say(Phase.REFUSED, String.valueOf(e.getMessage()));
-            again();
-            return;
-        }
-        link = opened;
-        opened.open(topics).whenCompleteAsync((done, fault) -> settled(opened, fault), timer);
-    }
-
-    private void settled(ClientLink opened, @Nullable Throwable fault) {
-        if (closed || link != opened) {
-            return;
-        }
-        if (fault == null) {
-            waitMs = FIRST_WAIT_MS;
-            say(Phase.UP, "connected to " + broker.url() + (oldProtocol ? " (MQTT 3.1.1)" : " (MQTT 5)"));
-            return;
-        }
-        Throwable cause = fault instanceof CompletionException && fault.getCause() != null ? fault.getCause() : fault;
-        opened.close();
-        if (!oldProtocol && noMqtt5(cause)) {
-            oldProtocol = true;
-            connect();
-            return;
-        }
-        FeedState words = FaultWords.of(broker.url(), cause);
-        say(words.phase(), words.detail());
-        oldProtocol = false;
-        again();
-    }
-
-    private static boolean noMqtt5(Throwable cause) {
-        if (cause instanceof Mqtt5ConnAckException refused) {
-            return refused.getMqttMessage().getReasonCode() == Mqtt5ConnAckReasonCode.UNSUPPORTED_PROTOCOL_VERSION;
-        }
-        return !(cause instanceof ConnectionFailedException)
-                && !(cause instanceof Mqtt3ConnAckException)
-                && !(cause instanceof SubscriptionRefused);
-    }
-
-    private void lost(ClientLink which, String why) {
-        timer.execute(() -> {
-            if (!closed && link == which && state.phase() == Phase.UP) {
-                say(Phase.LOST, "lost " + broker.url() + ": " + why + "; trying again");
-                which.close();
-                again();
-            }
-        });
-    }
-
-    private void again() {
-        long wait = waitMs;
-        waitMs = Math.min(LONGEST_WAIT_MS, waitMs * 2);
-        timer.schedule(this::connect, wait, TimeUnit.MILLISECONDS);
-    }
-
-    private ClientLink open() throws IOException {
-        URI url = broker.url();
-        String scheme = url.getScheme().toLowerCase(Locale.ROOT);
-        boolean secure = scheme.equals("mqtts") || scheme.equals("wss");
-        boolean web = scheme.startsWith("ws");
-        int port = url.getPort() > 0 ? url.getPort() : web ? secure ? 443 : 80 : secure ? 8883 : 1883;
-        String id = broker.clientId() != null
-                ? broker.clientId()
-                : "bywash-" + UUID.randomUUID().toString().substring(0, 8);
-        MqttClientBuilder builder =
-                MqttClient.builder().identifier(id).serverHost(url.getHost()).serverPort(port);
-        if (secure) {
-            builder = builder.sslConfig(Tls.of(broker));
-        }
-        if (web) {
-            String path = url.getPath() == null || url.getPath().isEmpty()
-                    ? "mqtt"
-                    : url.getPath().substring(1);
-            builder = builder.webSocketConfig().serverPath(path).applyWebSocketConfig();
-        }
-        byte[] password = password();
-        Links.Receiver receiver =
-                (topic, payload, qos, retain) -> queue.offer(new Message(clock.instant(), topic, payload, qos, retain));
-        return oldProtocol
-                ? Links.version3(builder, broker.username(), password, receiver, this::lost)
-                : Links.version5(builder, broker.username(), password, receiver, this::lost);
-    }
-
-    private byte @Nullable [] password() throws IOException {
-        if (broker.passwordFile() == null) {
-            return null;
-        }
-        try (var lines = Files.lines(broker.passwordFile())) {
-            return lines.findFirst().orElse("").strip().getBytes(java.nio.charset.StandardCharsets.UTF_8);
-        } catch (IOException e) {
-            throw new IOException(
-                    "password-file " + broker.passwordFile() + " cannot be read; make it a file with the password", e);
+            thread.execute(task);
+        } catch (RejectedExecutionException e) {
+            LOG.debug("closed meanwhile");
         }
     }
 
+    private void goodbye(Link on) {
+        link = null;
+        on.disconnect().whenComplete((ok, e) -> LOG.debug("disconnected"));
+    }
+
+    /** Says goodbye to the broker and stops, within a second or so. */
     @Override
     public void close() {
-        timer.execute(() -> {
-            closed = true;
-            if (link != null) {
-                link.close();
+        try {
+            thread.submit(this::stop).get(GOODBYE.toMillis() * 2, TimeUnit.MILLISECONDS);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } catch (ExecutionException | TimeoutException e) {
+            LOG.debug("not closed in time", e);
+        } catch (RejectedExecutionException e) {
+            LOG.debug("closed before");
+        }
+        thread.shutdownNow();
+    }
+
+    private void stop() {
+        Link last = link;
+        move(Phase.STOPPED, "stopped");
+        link = null;
+        if (last != null) {
+            try {
+                last.disconnect().get(GOODBYE.toMillis(), TimeUnit.MILLISECONDS);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            } catch (ExecutionException | TimeoutException e) {
+                LOG.debug("no goodbye", e);
             }
-            say(Phase.STOPPED, "stopped");
-        });
-        timer.shutdown();
+        }
     }
 }

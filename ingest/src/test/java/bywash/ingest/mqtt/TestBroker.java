@@ -1,0 +1,47 @@
+package bywash.ingest.mqtt;
+
+import io.moquette.broker.Server;
+import io.moquette.broker.config.IConfig;
+import io.moquette.broker.config.MemoryConfig;
+import java.io.IOException;
+import java.util.List;
+import java.util.Properties;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+/** A broker in the test's own process, on 127.0.0.1, that keeps nothing. */
+final class TestBroker implements AutoCloseable {
+    private static final List<Logger> QUIET = List.of(Logger.getLogger("io.moquette"), Logger.getLogger("io.netty"));
+    private final Server server = new Server();
+    private final int port;
+
+    /**
+     * Starts one.
+     *
+     * @param wanted 0 for a free one
+     */
+    TestBroker(int wanted) throws IOException {
+        this.port = wanted == 0 ? MqttFeedTest.freePort() : wanted;
+        QUIET.forEach(l -> l.setLevel(Level.OFF));
+        Properties p = new Properties();
+        p.setProperty(IConfig.HOST_PROPERTY_NAME, "127.0.0.1");
+        p.setProperty(IConfig.PORT_PROPERTY_NAME, Integer.toString(port));
+        p.setProperty(IConfig.ALLOW_ANONYMOUS_PROPERTY_NAME, "true");
+        p.setProperty(IConfig.PERSISTENCE_ENABLED_PROPERTY_NAME, "false");
+        p.setProperty(IConfig.ENABLE_TELEMETRY_NAME, "false");
+        server.startServer(new MemoryConfig(p));
+    }
+
+    int port() {
+        return port;
+    }
+
+    String url() {
+        return "mqtt://127.0.0.1:" + port();
+    }
+
+    @Override
+    public void close() {
+        server.stopServer();
+    }
+}

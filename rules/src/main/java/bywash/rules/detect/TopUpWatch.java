@@ -113,6 +113,9 @@ final class TopUpWatch {
         if (age > 2 && lately.rateLMin() + 2 * lately.seLMin() < limit) {
             line = Line.SHUT;
             target.rebase();
+            if (reserve != null) {
+                reserve.rebase();
+            }
             confirmation = "Line shut after all";
         } else if (age > 8) {
             lately = target.mark(nowMin);

@@ -28,7 +28,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** Every sample recording's alarms against its label. The labels were written from the scenario, not from a run. */
+/** Every sample recording's alarms against its label. What must be raised
+ * follows from the scenario; the minutes allowed were set after seeing a run, so they guard against getting worse and
+ * do not show that a budget is met. */
 class SampleRecordingsTest {
     /** What a scenario must raise, within how many minutes of its cause, and that it must raise no water alarm else. */
     private record Label(AlarmKind kind, String subject, long causeMin, long withinMin) {}
@@ -82,9 +84,6 @@ class SampleRecordingsTest {
         }
         Set<AlarmKind> allowed = EnumSet.noneOf(AlarmKind.class);
         labels(sample).forEach(label -> allowed.add(label.kind()));
-        if (sample == SampleRecordings.TOP_UP_DRIBBLING) {
-            allowed.add(AlarmKind.UNPLANNED_LOSS);
-        }
         List<AlarmTransition> false_ = raised.stream()
                 .filter(t -> WATER.contains(t.kind()) && !allowed.contains(t.kind()))
                 .toList();

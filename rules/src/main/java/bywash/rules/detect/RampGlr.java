@@ -135,7 +135,6 @@ final class RampGlr {
     /** Starts and returns a candidate at this moment. */
     Candidate mark(double tMin) {
         Candidate c = new Candidate(tMin);
-        c.response = 0;
         candidates.addLast(c);
         if (candidates.size() > MOST) {
             thin();

@@ -24,7 +24,7 @@ final class SpikeGuard {
         boolean ready = !Double.isNaN(older);
         if (ready) {
             double bend = StrictMath.abs(newer - (older + volumeL) / 2) / 1.2247;
-            deviationL += 0.01 * (StrictMath.min(bend, 6 * deviationL + 0.05) - deviationL) * 1.0;
+            deviationL += 0.01 * (StrictMath.min(bend, 6 * deviationL + 0.05) - deviationL);
             out = StrictMath.max(StrictMath.min(older, newer), StrictMath.min(StrictMath.max(older, newer), volumeL));
             outMin = newerMin;
         }

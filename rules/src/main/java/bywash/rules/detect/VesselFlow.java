@@ -99,7 +99,7 @@ final class VesselFlow {
     private void sample(Point p) {
         volumeL = p.volumeL();
         recent.addLast(p);
-        while (recent.size() > 2 && p.tMin() - recent.getFirst().tMin() > 1.5 && recent.size() > 4) {
+        while (recent.size() > 4 && p.tMin() - recent.getFirst().tMin() > 1.5) {
             recent.removeFirst();
         }
         if (suspended(p.tMin())) {
@@ -178,8 +178,7 @@ final class VesselFlow {
 
     /** The pump is known to run or to stand. */
     void pump(double tMin, boolean on) {
-        boolean wasOff = !Double.isNaN(pumpOffMin);
-        if (on == !wasOff) {
+        if (on == Double.isNaN(pumpOffMin)) {
             return;
         }
         pumpOffMin = on ? Double.NaN : tMin;
@@ -297,7 +296,6 @@ final class VesselFlow {
         double now = lately.rateLMin() * sign;
         boolean sure = lately.seLMin() < 0.08 * rate + 0.1;
         if (age > (bedsL > 0 ? 6 : 2) && sure && now + 2 * lately.seLMin() < 0.5 * rate) {
-            motion = Motion.STEADY;
             rebase();
         } else if (age > 20 || (age > 8 && sure)) {
             lately = glr.mark(lastMin);
@@ -331,10 +329,6 @@ final class VesselFlow {
 
     double noiseL() {
         return guard.noiseL();
-    }
-
-    boolean pumpOff() {
-        return !Double.isNaN(pumpOffMin);
     }
 
     /** Words on what can be found while still learning. */

@@ -116,7 +116,7 @@ public final class WaterBalance {
         double nowMin = minutes(at);
         double silence = nowMin - flow.lastMin();
         double limit = site.probe(vessel, Quantity.LEVEL)
-                .map(p -> StrictMath.max(1.0, 3 * p.every().toMillis() / 60_000.0))
+                .map(p -> p.silence().toMillis() / 60_000.0)
                 .orElse(1.0);
         if (Double.isNaN(flow.lastMin()) || silence > limit) {
             return words.blind(vessel, silence);

@@ -78,7 +78,7 @@ final class ProbeMonitor {
             return Health.IMPLAUSIBLE;
         }
         Instant last = at != null ? at : watchedSince;
-        if (last != null && now.isAfter(last.plus(silence()))) {
+        if (last != null && now.isAfter(last.plus(probe.silence()))) {
             return Health.SILENT;
         }
         if (at == null) {
@@ -88,13 +88,6 @@ final class ProbeMonitor {
             return Health.STUCK;
         }
         return Health.GOOD;
-    }
-
-    /** How long without a reading makes the probe silent: three intervals, one minute at least. */
-    Duration silence() {
-        Duration three = probe.every().multipliedBy(3);
-        Duration minute = Duration.ofMinutes(1);
-        return three.compareTo(minute) > 0 ? three : minute;
     }
 
     /** How long the very same value makes it stuck; at least 40 intervals. Common practice, no source. */

@@ -36,28 +36,14 @@ final class ProbeRules {
 
     private void health(ProbeMonitor monitor, Health health, Instant at) {
         Probe probe = monitor.probe();
-        Instant last = monitor.at();
-        String named = probe.id() + " (" + probe.quantity().word() + " in " + probe.vessel() + ")";
-        String age = last == null ? "since the watch began" : "for " + Text.span(last, at);
-        board.set(
-                AlarmKind.PROBE_SILENT,
-                probe.id(),
-                at,
-                health == Health.SILENT
-                        ? Condition.of(
-                                "No reading from " + named + " " + age,
-                                "A reading is due every " + probe.every().getSeconds() + " s.",
-                                null,
-                                "since",
-                                Objects.toString(last, ""))
-                        : null);
+        board.set(AlarmKind.PROBE_SILENT, probe.id(), at, health == Health.SILENT ? silent(monitor, at) : null);
         board.set(
                 AlarmKind.PROBE_STUCK,
                 probe.id(),
                 at,
                 health == Health.STUCK
                         ? Condition.of(
-                                named + " has not moved at all",
+                                named(probe) + " has not moved at all",
                                 "The same value for over "
                                         + monitor.stuckAfter().toMinutes() + " min.",
                                 null,
@@ -70,8 +56,25 @@ final class ProbeRules {
                 at,
                 health == Health.IMPLAUSIBLE
                         ? Condition.of(
-                                named + " sends what cannot be true", "Last refusal: " + monitor.refusal() + ".", null)
+                                named(probe) + " sends what cannot be true",
+                                "Last refusal: " + monitor.refusal() + ".",
+                                null)
                         : null);
+    }
+
+    private static Condition silent(ProbeMonitor monitor, Instant at) {
+        Instant last = monitor.at();
+        String age = last == null ? "since the watch began" : "for " + Text.span(last, at);
+        return Condition.of(
+                "No reading from " + named(monitor.probe()) + " " + age,
+                "A reading is due every " + monitor.probe().every().getSeconds() + " s.",
+                null,
+                "since",
+                Objects.toString(last, ""));
+    }
+
+    private static String named(Probe probe) {
+        return probe.id() + " (" + probe.quantity().word() + " in " + probe.vessel() + ")";
     }
 
     private void limits(ProbeMonitor monitor, Instant at, @Nullable Band band) {

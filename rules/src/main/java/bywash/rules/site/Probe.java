@@ -15,4 +15,12 @@ public record Probe(
         String vessel,
         Quantity quantity,
         @Nullable Device device,
-        Duration every) {}
+        Duration every) {
+    private static final Duration SHORTEST_SILENCE = Duration.ofMinutes(1);
+
+    /** How long without a reading makes the probe silent: three intervals, one minute at least. */
+    public Duration silence() {
+        Duration three = every.multipliedBy(3);
+        return three.compareTo(SHORTEST_SILENCE) > 0 ? three : SHORTEST_SILENCE;
+    }
+}

@@ -14,6 +14,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -78,20 +79,16 @@ final class ReplayCommand implements Callable<Integer> {
                     sum.transition(t);
                 },
                 reading -> {});
-        Instant next = null;
-        for (Path path : files) {
-            try (RecordingReader reader = RecordingReader.open(path, Broken.to(path, err))) {
-                for (RecordedLine line = reader.next(); line != null; line = reader.next()) {
-                    pipeline.accept(line);
-                    if (report != null && (next == null || line.time().isAfter(next))) {
-                        sum.snapshot(pipeline.snapshot());
-                        next = line.time().plus(REPORT_EVERY);
-                    }
-                }
-            } catch (IOException e) {
-                err.println(path + ": cannot be read: " + e.getMessage() + "; give a recording (.jsonl or .jsonl.gz)");
-                return ExitCode.RECORDING;
+        Instant[] next = {Instant.MIN};
+        boolean whole = read(err, line -> {
+            pipeline.accept(line);
+            if (report != null && line.time().isAfter(next[0])) {
+                sum.snapshot(pipeline.snapshot());
+                next[0] = line.time().plus(REPORT_EVERY);
             }
+        });
+        if (!whole) {
+            return ExitCode.RECORDING;
         }
         pipeline.finish();
         out.flush();
@@ -111,16 +108,24 @@ final class ReplayCommand implements Callable<Integer> {
 
     private int onScreen(SiteFile file, double times, PrintWriter err) throws IOException {
         List<RecordedLine> lines = new ArrayList<>();
+        if (!read(err, lines::add)) {
+            return ExitCode.RECORDING;
+        }
+        return ScreenRun.replay(file, lines, times, err);
+    }
+
+    /** Hands on every line of every file; false when one cannot be read, which has then been said. */
+    private boolean read(PrintWriter err, Consumer<RecordedLine> to) {
         for (Path path : files) {
             try (RecordingReader reader = RecordingReader.open(path, Broken.to(path, err))) {
                 for (RecordedLine line = reader.next(); line != null; line = reader.next()) {
-                    lines.add(line);
+                    to.accept(line);
                 }
             } catch (IOException e) {
                 err.println(path + ": cannot be read: " + e.getMessage() + "; give a recording (.jsonl or .jsonl.gz)");
-                return ExitCode.RECORDING;
+                return false;
             }
         }
-        return ScreenRun.replay(file, lines, times, err);
+        return true;
     }
 }

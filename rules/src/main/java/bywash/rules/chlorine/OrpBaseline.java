@@ -26,13 +26,16 @@ public final class OrpBaseline {
      * @param hold true while an incident stands: the baseline stays as it was
      */
     public void add(Instant at, double orpMv, boolean hold) {
-        double dt = last == null ? 0 : StrictMath.min(300, (at.toEpochMilli() - last.toEpochMilli()) / 1000.0);
-        last = at;
-        latestMv = Double.isNaN(latestMv) ? orpMv : latestMv + (orpMv - latestMv) * (1 - StrictMath.exp(-dt / 60));
-        if (Double.isNaN(meanMv)) {
+        if (last == null) {
+            last = at;
+            latestMv = orpMv;
             meanMv = orpMv;
+            return;
         }
-        if (hold) {
+        double dt = StrictMath.max(0, StrictMath.min(300, (at.toEpochMilli() - last.toEpochMilli()) / 1000.0));
+        last = at;
+        latestMv += (orpMv - latestMv) * (1 - StrictMath.exp(-dt / 60));
+        if (hold || dt == 0) {
             return;
         }
         learnedS += dt;

@@ -1,0 +1,55 @@
+package bywash.rules.chlorine;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Instant;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+class OrpBaselineTest {
+    private static final Instant T = Instant.parse("2026-05-04T06:00:00Z");
+
+    private final SplittableRandom random = new SplittableRandom(5);
+    private final OrpBaseline baseline = new OrpBaseline();
+    private Instant at = T;
+
+    @Test
+    void learnsTheUsualValueAndItsSpread() {
+        play(2 * 120, 310, false);
+        assertTrue(baseline.learned());
+        assertEquals(0, baseline.riseSigmas(), 1.5);
+    }
+
+    @Test
+    void saysARiseInSigmasAndHoldsTheBaselineInAnIncident() {
+        play(2 * 120, 310, false);
+        play(60, 370, true);
+        assertEquals(60, baseline.riseMv(), 3);
+        assertTrue(baseline.riseSigmas() > 6, "sigmas " + baseline.riseSigmas());
+        play(600, 370, true);
+        assertEquals(60, baseline.riseMv(), 3);
+    }
+
+    @Test
+    void saysNothingInSigmasBeforeHalfAnHour() {
+        play(50, 310, false);
+        assertTrue(Double.isNaN(baseline.riseSigmas()));
+        assertEquals(0, baseline.riseMv(), 3);
+    }
+
+    @Test
+    void twoReadingsOfOneMomentDoNotSpoilIt() {
+        baseline.add(at, 310, false);
+        baseline.add(at, 311, false);
+        play(120, 310, false);
+        assertEquals(0, baseline.riseSigmas(), 1.5);
+    }
+
+    private void play(int readings, double mv, boolean hold) {
+        for (int i = 0; i < readings; i++) {
+            at = at.plusSeconds(30);
+            baseline.add(at, mv + 1.5 * random.nextGaussian(), hold);
+        }
+    }
+}

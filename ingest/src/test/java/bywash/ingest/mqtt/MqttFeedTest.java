@@ -24,6 +24,19 @@ class MqttFeedTest {
     private final InboundQueue queue = new InboundQueue();
 
     @Test
+    void receivesOverWebSockets() throws Exception {
+        try (TestBroker broker = new TestBroker(0);
+                MqttFeed feed = states.feed(States.broker(broker.webSocketUrl()), queue, "a/b")) {
+            assertEquals(
+                    "connected to broker " + broker.webSocketUrl().replace("/mqtt", "") + ", MQTT 3.1.1",
+                    states.await(Phase.UP).detail());
+            States.publish(broker.port(), "a/b", false, "7.1");
+            assertEquals("7.1", States.text(States.take(queue, 1).get(0)));
+            assertEquals(Phase.UP, feed.state().phase());
+        }
+    }
+
+    @Test
     void receivesWhatWasKeptAndThenWhatComesInOrder() throws Exception {
         try (TestBroker broker = new TestBroker(0)) {
             States.publish(broker.port(), "larkfield/ph", true, "6.8");

@@ -14,18 +14,21 @@ final class TestBroker implements AutoCloseable {
     private static final List<Logger> QUIET = List.of(Logger.getLogger("io.moquette"), Logger.getLogger("io.netty"));
     private final Server server = new Server();
     private final int port;
+    private final int webSocketPort;
 
     /**
-     * Starts one.
+     * Starts one; it listens for web sockets too.
      *
      * @param wanted 0 for a free one
      */
     TestBroker(int wanted) throws IOException {
         this.port = wanted == 0 ? MqttFeedTest.freePort() : wanted;
+        this.webSocketPort = MqttFeedTest.freePort();
         QUIET.forEach(l -> l.setLevel(Level.OFF));
         Properties p = new Properties();
         p.setProperty(IConfig.HOST_PROPERTY_NAME, "127.0.0.1");
         p.setProperty(IConfig.PORT_PROPERTY_NAME, Integer.toString(port));
+        p.setProperty(IConfig.WEB_SOCKET_PORT_PROPERTY_NAME, Integer.toString(webSocketPort));
         p.setProperty(IConfig.ALLOW_ANONYMOUS_PROPERTY_NAME, "true");
         p.setProperty(IConfig.PERSISTENCE_ENABLED_PROPERTY_NAME, "false");
         p.setProperty(IConfig.ENABLE_TELEMETRY_NAME, "false");
@@ -38,6 +41,10 @@ final class TestBroker implements AutoCloseable {
 
     String url() {
         return "mqtt://127.0.0.1:" + port();
+    }
+
+    String webSocketUrl() {
+        return "ws://127.0.0.1:" + webSocketPort + "/mqtt";
     }
 
     @Override

@@ -34,10 +34,7 @@ public final class ReplayReport {
     private final Map<String, Integer> counts = new TreeMap<>();
     private @Nullable Instant first;
     private @Nullable Instant last;
-    private @Nullable Instant peakAt;
-    private double peak;
-    private double peakLow;
-    private double peakHigh;
+    private final ResidualSeries residual = new ResidualSeries();
 
     public void transition(AlarmTransition t) {
         if (t.state() == AlarmState.UNACKNOWLEDGED) {
@@ -53,12 +50,7 @@ public final class ReplayReport {
         }
         first = first == null ? at : first;
         last = at;
-        if (s.residual().likelyUgL() > peak) {
-            peak = s.residual().likelyUgL();
-            peakLow = s.residual().lowUgL();
-            peakHigh = s.residual().highUgL();
-            peakAt = at;
-        }
+        residual.add(at, s.residual());
         for (VesselStatus vessel : s.vessels()) {
             if (vessel.flow() != null) {
                 add(vessels.computeIfAbsent(vessel.vessel().id(), id -> new Litres()), vessel.flow());
@@ -95,7 +87,7 @@ public final class ReplayReport {
             json.writeStringField("from", first == null ? "" : IsoTime.format(first));
             json.writeStringField("to", last == null ? "" : IsoTime.format(last));
             vessels(json);
-            residual(json);
+            residual.write(json);
             incidents(json);
             counts(json);
             json.writeEndObject();
@@ -111,15 +103,6 @@ public final class ReplayReport {
             json.writeNumberField("planned_l", Math.round(entry.getValue().planned));
             json.writeEndObject();
         }
-        json.writeEndObject();
-    }
-
-    private void residual(JsonGenerator json) throws IOException {
-        json.writeObjectFieldStart("residual");
-        json.writeNumberField("peak_ug_l", Math.round(peak * 10) / 10.0);
-        json.writeNumberField("low_ug_l", Math.round(peakLow * 10) / 10.0);
-        json.writeNumberField("high_ug_l", Math.round(peakHigh * 10) / 10.0);
-        json.writeStringField("peak_at", peakAt == null ? "" : IsoTime.format(peakAt));
         json.writeEndObject();
     }
 

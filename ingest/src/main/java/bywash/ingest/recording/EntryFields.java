@@ -112,4 +112,24 @@ final class EntryFields {
         }
         throw new BrokenEntry("\"" + name + "\" of " + word + " is not a count", "a whole number, 0 to 9999999");
     }
+
+    /** A flat list of texts; a number counts as its text. */
+    List<String> texts(String name) throws BrokenEntry {
+        if (!(fields.get(name) instanceof List<?> list)) {
+            throw new BrokenEntry("\"" + name + "\" of " + word + " is not a list", "a list of texts");
+        }
+        return list.stream().map(String::valueOf).toList();
+    }
+
+    /** Which of the words stands there: 0, 1 and so on. */
+    int oneOf(String name, String... words) throws BrokenEntry {
+        String text = text(name);
+        for (int i = 0; i < words.length; i++) {
+            if (words[i].equals(text)) {
+                return i;
+            }
+        }
+        throw new BrokenEntry(
+                "\"" + name + "\" of " + word + " is \"" + JsonLines.shown(text) + "\"", String.join(" or ", words));
+    }
 }

@@ -1,7 +1,6 @@
 package bywash.ingest.recording;
 
 import bywash.ingest.site.Dimension;
-import bywash.ingest.site.Measure;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.site.Stocking;
 import java.time.Instant;
@@ -21,13 +20,7 @@ final class EntryReader {
         }
         EntryFields f = new EntryFields(word, fields);
         return switch (kind) {
-            case TOP_UP_START ->
-                new OperatorEntry.TopUpStart(
-                        at,
-                        f.text("vessel"),
-                        f.text("source"),
-                        f.measure("volume", Dimension.VOLUME, 0, MOST_L),
-                        f.duration("duration"));
+            case TOP_UP_START -> topUpStart(at, f);
             case TOP_UP_END -> new OperatorEntry.TopUpEnd(at, f.text("vessel"));
             case BATCH_FILL ->
                 new OperatorEntry.BatchFill(at, f.text("vessel"), f.measure("volume", Dimension.VOLUME, 0, MOST_L));
@@ -36,23 +29,32 @@ final class EntryReader {
                         at, f.text("vessel"), f.text("treatment"), f.measureOrNone("amount", Dimension.MASS, MOST_G));
             case TEST -> test(at, f);
             case STOCKING -> new OperatorEntry.StockingChange(at, stocking(f.text("stocking")));
-            case FEED -> new OperatorEntry.Feed(at, f.measure("mass", Dimension.MASS, 0, MOST_G), protein(f));
-            case FISH_IN ->
-                new OperatorEntry.FishIn(
-                        at,
-                        f.text("cohort"),
-                        f.text("species"),
-                        f.count("count"),
-                        f.measure("mean-mass", Dimension.MASS, 0, MOST_G));
-            case HARVEST ->
-                new OperatorEntry.Harvest(
-                        at, f.text("cohort"), f.count("count"), f.measures("masses", Dimension.MASS, MOST_G));
-            case CALIBRATE -> new OperatorEntry.Calibrate(at, f.text("probe"), f.text("detail"));
+            case FEED -> StockEntries.feed(at, f);
+            case FISH_IN -> StockEntries.fishIn(at, f);
+            case HARVEST -> StockEntries.harvest(at, f);
+            case WEIGH -> StockEntries.weigh(at, f);
+            case FISH_LOSS -> StockEntries.fishLoss(at, f);
+            case FISH_MOVE -> StockEntries.fishMove(at, f);
+            case PLANT -> BedEntries.plant(at, f);
+            case CROP_HARVEST -> BedEntries.cropHarvest(at, f);
+            case BED -> BedEntries.bed(at, f);
+            case DOSE -> BedEntries.dose(at, f);
+            case CALIBRATE -> ProbeEntries.calibrate(at, f);
+            case PROBE_CARE -> new OperatorEntry.ProbeCare(at, f.text("probe"), f.text("care"));
             case ACKNOWLEDGE -> new OperatorEntry.Acknowledge(at, f.textOrNull("alarm"), f.textOrNull("subject"));
             case SHELVE -> new OperatorEntry.Shelve(at, f.text("alarm"), f.text("subject"), f.duration("duration"));
             case UNSHELVE -> new OperatorEntry.Unshelve(at, f.text("alarm"), f.text("subject"));
             case NOTE -> new OperatorEntry.Note(at, f.text("text"));
         };
+    }
+
+    private static OperatorEntry topUpStart(Instant at, EntryFields f) throws BrokenEntry {
+        return new OperatorEntry.TopUpStart(
+                at,
+                f.text("vessel"),
+                f.text("source"),
+                f.measure("volume", Dimension.VOLUME, 0, MOST_L),
+                f.duration("duration"));
     }
 
     private static OperatorEntry test(Instant at, EntryFields f) throws BrokenEntry {
@@ -74,16 +76,5 @@ final class EntryReader {
             }
         }
         throw new BrokenEntry("stocking \"" + JsonLines.shown(word) + "\" is not known", "fish or fishless");
-    }
-
-    private static double protein(EntryFields f) throws BrokenEntry {
-        if (!f.has("protein")) {
-            return Double.NaN;
-        }
-        try {
-            return Percent.parse(f.text("protein"));
-        } catch (Measure.NotAMeasure e) {
-            throw new BrokenEntry("\"protein\" of feed: " + e.what(), e.right());
-        }
     }
 }

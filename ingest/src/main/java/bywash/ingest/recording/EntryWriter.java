@@ -39,10 +39,18 @@ final class EntryWriter {
                 text(
                         "stocking",
                         ((OperatorEntry.StockingChange) entry).stocking().word());
-            case FEED -> feed((OperatorEntry.Feed) entry);
-            case FISH_IN -> fishIn((OperatorEntry.FishIn) entry);
-            case HARVEST -> harvest((OperatorEntry.Harvest) entry);
-            case CALIBRATE -> calibrate((OperatorEntry.Calibrate) entry);
+            case FEED -> StockEntries.write(json, (OperatorEntry.Feed) entry);
+            case FISH_IN -> StockEntries.write(json, (OperatorEntry.FishIn) entry);
+            case HARVEST -> StockEntries.write(json, (OperatorEntry.Harvest) entry);
+            case WEIGH -> StockEntries.write(json, (OperatorEntry.Weigh) entry);
+            case FISH_LOSS -> StockEntries.write(json, (OperatorEntry.FishLoss) entry);
+            case FISH_MOVE -> StockEntries.write(json, (OperatorEntry.FishMove) entry);
+            case PLANT -> BedEntries.write(json, (OperatorEntry.Plant) entry);
+            case CROP_HARVEST -> BedEntries.write(json, (OperatorEntry.CropHarvest) entry);
+            case BED -> BedEntries.write(json, (OperatorEntry.BedState) entry);
+            case DOSE -> BedEntries.write(json, (OperatorEntry.Dose) entry);
+            case CALIBRATE -> ProbeEntries.write(json, (OperatorEntry.Calibrate) entry);
+            case PROBE_CARE -> probeCare((OperatorEntry.ProbeCare) entry);
             case ACKNOWLEDGE -> acknowledge((OperatorEntry.Acknowledge) entry);
             case SHELVE -> shelve((OperatorEntry.Shelve) entry);
             case UNSHELVE -> unshelve((OperatorEntry.Unshelve) entry);
@@ -77,33 +85,9 @@ final class EntryWriter {
         text("value", Measure.format(e.value(), dimension == null ? "" : dimension.fixedUnit()));
     }
 
-    private void feed(OperatorEntry.Feed e) throws IOException {
-        text("mass", Measure.format(e.massG(), "g"));
-        if (!Double.isNaN(e.proteinFraction())) {
-            text("protein", Percent.format(e.proteinFraction()));
-        }
-    }
-
-    private void fishIn(OperatorEntry.FishIn e) throws IOException {
-        text("cohort", e.cohort());
-        text("species", e.species());
-        json.writeNumberField("count", e.count());
-        text("mean-mass", Measure.format(e.meanMassG(), "g"));
-    }
-
-    private void harvest(OperatorEntry.Harvest e) throws IOException {
-        text("cohort", e.cohort());
-        json.writeNumberField("count", e.count());
-        json.writeArrayFieldStart("masses");
-        for (double mass : e.massesG()) {
-            json.writeString(Measure.format(mass, "g"));
-        }
-        json.writeEndArray();
-    }
-
-    private void calibrate(OperatorEntry.Calibrate e) throws IOException {
+    private void probeCare(OperatorEntry.ProbeCare e) throws IOException {
         text("probe", e.probe());
-        text("detail", e.detail());
+        text("care", e.care());
     }
 
     private void acknowledge(OperatorEntry.Acknowledge e) throws IOException {
@@ -122,8 +106,12 @@ final class EntryWriter {
         text("subject", e.subject());
     }
 
-    /** Half a surrogate pair, which UTF-8 cannot hold, becomes a question mark. */
     private void text(String name, @Nullable String value) throws IOException {
+        text(json, name, value);
+    }
+
+    /** Leaves out what is null. Half a surrogate pair, which UTF-8 cannot hold, becomes a question mark. */
+    static void text(JsonGenerator json, String name, @Nullable String value) throws IOException {
         if (value != null) {
             json.writeStringField(name, new String(value.getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8));
         }

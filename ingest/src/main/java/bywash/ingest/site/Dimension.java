@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  */
 public enum Dimension {
     LENGTH("a length", "mm", "m 1000", "cm 10", "mm 1", "in 25.4", "ft 304.8"),
+    AREA("an area", "m2", "m2 1", "dm2 0.01", "cm2 0.0001", "ft2 0.09290304"),
     VOLUME("a volume", "L", "L 1", "l 1", "m3 1000", "mL 0.001", "ml 0.001", "gal 3.785411784"),
     TEMPERATURE(
             "a temperature",

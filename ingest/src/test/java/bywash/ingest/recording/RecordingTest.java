@@ -4,8 +4,11 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bywash.rules.event.Appetite;
+import bywash.rules.event.CalibrationPoint;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.site.Stocking;
 import java.io.ByteArrayInputStream;
@@ -18,7 +21,9 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
@@ -100,6 +105,29 @@ class RecordingTest {
                 new OperatorEntry.FishIn(AT, "spring", "trout", 40, 12.5),
                 new OperatorEntry.Harvest(AT, "spring", 2, List.of(412.0, 398.7)),
                 new OperatorEntry.Calibrate(AT, "fish-ph", "buffers 4 and 7"),
+                new OperatorEntry.Calibrate(
+                        AT,
+                        "fish-ph",
+                        "",
+                        List.of(
+                                new CalibrationPoint(4.01, "pH", 171.5, "mV"),
+                                new CalibrationPoint(8.26, "mg/L", 7.9, "mg/L")),
+                        21.5),
+                new OperatorEntry.ProbeCare(AT, "fish-do", "new membrane"),
+                new OperatorEntry.Feed(AT, 90, 0.32, "spring", Appetite.POOR),
+                new OperatorEntry.FishIn(AT, "spring", "nile-tilapia", 40, 12.5, "fish-tank"),
+                new OperatorEntry.Harvest(AT, "spring", 3, List.of(412.0), 1210),
+                new OperatorEntry.Weigh(AT, "spring", false, 2, 811, List.of(412.0, 399.0)),
+                new OperatorEntry.Weigh(AT, "spring", true, 40, 16_000, List.of()),
+                new OperatorEntry.FishLoss(AT, "spring", 1, "jumped"),
+                new OperatorEntry.FishLoss(AT, "spring", 1, null),
+                new OperatorEntry.FishMove(AT, "spring", 10, "fish-tank", "large"),
+                new OperatorEntry.FishMove(AT, "spring", 10, OperatorEntry.FishMove.AWAY, null),
+                new OperatorEntry.Plant(AT, "bed-1", "lettuce", 0.6),
+                new OperatorEntry.CropHarvest(AT, "bed-1", "lettuce", 1350, 0.2),
+                new OperatorEntry.CropHarvest(AT, "bed-1", "tomato", 800, 0),
+                new OperatorEntry.BedState(AT, "bed-2", false),
+                new OperatorEntry.Dose(AT, "sump", "potassium-bicarbonate", 40),
                 new OperatorEntry.Acknowledge(AT, "unplanned-inflow", "sump"),
                 new OperatorEntry.Acknowledge(AT, null, null),
                 new OperatorEntry.Shelve(AT, "orp-low", "fish-tank", Duration.ofMillis(90_500)),
@@ -132,6 +160,32 @@ class RecordingTest {
                 EntryJson.toJson(entries().get(0)));
         assertTrue(EntryJson.toJson(entries().get(9)).endsWith("\"mass\":\"120 g\",\"protein\":\"38 %\"}"));
         assertTrue(EntryJson.toJson(entries().get(12)).endsWith("\"count\":2,\"masses\":[\"412 g\",\"398.7 g\"]}"));
+    }
+
+    @Test
+    void saysWhatIsWrongWithAnEntryOnFishOrProbes() {
+        String start = "{\"time\":\"2026-05-05T09:00:00Z\",\"operator\":";
+        Map<String, String> faults = new LinkedHashMap<>();
+        faults.put(
+                "\"harvest\",\"cohort\":\"a\",\"count\":2,\"masses\":[\"412 g\"]}",
+                "harvest has 1 masses of 2 fish and no \"total\"");
+        faults.put(
+                "\"harvest\",\"cohort\":\"a\",\"count\":1,\"masses\":[\"412 g\",\"400 g\"]}",
+                "\"masses\" of harvest has 2 fish, more than count 1");
+        faults.put("\"weigh\",\"cohort\":\"a\",\"of\":\"some\"}", "\"of\" of weigh is \"some\"");
+        faults.put("\"calibrate\",\"probe\":\"p\",\"standards\":[\"4\"]}", "calibrate has 1 standards and 0 readings");
+        faults.put("\"calibrate\",\"probe\":\"p\"}", "calibrate has no \"detail\"");
+        faults.put(
+                "\"calibrate\",\"probe\":\"p\",\"standards\":[\"4\"],\"readings\":[\"3 kg\"]}",
+                "calibrate: \"3 kg\" is nothing a probe measures");
+        faults.put("\"feed\",\"mass\":\"3 g\",\"appetite\":\"wild\"}", "appetite \"wild\" is not known");
+        faults.put(
+                "\"plant\",\"vessel\":\"b\",\"crop\":\"basil\",\"area\":\"2 m\"}",
+                "\"area\" of plant: \"2 m\" is a length, not an area");
+        faults.forEach((entry, what) -> assertEquals(
+                what,
+                assertThrows(BrokenEntry.class, () -> EntryJson.fromJson(start + entry))
+                        .what()));
     }
 
     @Test

@@ -59,24 +59,66 @@ public sealed interface OperatorEntry {
         }
     }
 
-    /** @param proteinFraction 0 to 1; NaN where not given */
-    record Feed(Instant at, double massG, double proteinFraction) implements OperatorEntry {
+    /**
+     * Feed given, to fish or, without fish, to the bacteria.
+     *
+     * @param massG feed as weighed, g
+     * @param proteinFraction 0 to 1; NaN where not given
+     * @param cohort who got it; null: shared out by weight among all
+     * @param appetite how it was taken; null where not said
+     */
+    record Feed(
+            Instant at,
+            double massG,
+            double proteinFraction,
+            @Nullable String cohort,
+            @Nullable Appetite appetite) implements OperatorEntry {
+        public Feed(Instant at, double massG, double proteinFraction) {
+            this(at, massG, proteinFraction, null, null);
+        }
+
         @Override
         public String word() {
             return "feed";
         }
     }
 
-    record FishIn(Instant at, String cohort, String species, int count, double meanMassG) implements OperatorEntry {
+    /**
+     * A cohort comes in, or more of one that is there.
+     *
+     * @param meanMassG mean mass of one fish, g
+     * @param vessel where it lives; null: the first fish tank of the site
+     */
+    record FishIn(
+            Instant at,
+            String cohort,
+            String species,
+            int count,
+            double meanMassG,
+            @Nullable String vessel) implements OperatorEntry {
+        public FishIn(Instant at, String cohort, String species, int count, double meanMassG) {
+            this(at, cohort, species, count, meanMassG, null);
+        }
+
         @Override
         public String word() {
             return "fish-in";
         }
     }
 
-    record Harvest(Instant at, String cohort, int count, List<Double> massesG) implements OperatorEntry {
+    /**
+     * Fish taken out to eat or to sell.
+     *
+     * @param massesG of the fish weighed one by one, g; may be empty
+     * @param totalG of all of them, g; NaN: the sum of the masses, where each was weighed
+     */
+    record Harvest(Instant at, String cohort, int count, List<Double> massesG, double totalG) implements OperatorEntry {
         public Harvest {
             massesG = List.copyOf(massesG);
+        }
+
+        public Harvest(Instant at, String cohort, int count, List<Double> massesG) {
+            this(at, cohort, count, massesG, Double.NaN);
         }
 
         @Override
@@ -85,10 +127,122 @@ public sealed interface OperatorEntry {
         }
     }
 
-    record Calibrate(Instant at, String probe, String detail) implements OperatorEntry {
+    /**
+     * A probe held into standards. What it showed there, before it was adjusted, says how far it had drifted.
+     *
+     * @param detail in words; may be empty where there are points
+     * @param points standard and reading, in the order taken
+     * @param temperatureC of the standards; NaN where not given
+     */
+    record Calibrate(Instant at, String probe, String detail, List<CalibrationPoint> points, double temperatureC)
+            implements OperatorEntry {
+        public Calibrate {
+            points = List.copyOf(points);
+        }
+
+        public Calibrate(Instant at, String probe, String detail) {
+            this(at, probe, detail, List.of(), Double.NaN);
+        }
+
         @Override
         public String word() {
             return "calibrate";
+        }
+    }
+
+    /**
+     * Fish on the scales.
+     *
+     * @param all whether every fish of the cohort was weighed; else a sample
+     * @param count how many were weighed
+     * @param totalG of those, g
+     * @param massesG one by one where they were, g; else empty
+     */
+    record Weigh(Instant at, String cohort, boolean all, int count, double totalG, List<Double> massesG)
+            implements OperatorEntry {
+        public Weigh {
+            massesG = List.copyOf(massesG);
+        }
+
+        @Override
+        public String word() {
+            return "weigh";
+        }
+    }
+
+    /** @param cause in words; null where not known */
+    record FishLoss(
+            Instant at, String cohort, int count, @Nullable String cause) implements OperatorEntry {
+        @Override
+        public String word() {
+            return "fish-loss";
+        }
+    }
+
+    /**
+     * Fish go to another vessel of the site, or away alive.
+     *
+     * @param vessel where they go; {@code away} for off the site
+     * @param into the cohort they become or join; null: the cohort stays itself, which only all of it can
+     */
+    record FishMove(
+            Instant at,
+            String cohort,
+            int count,
+            String vessel,
+            @Nullable String into) implements OperatorEntry {
+        /** The place of fish that leave the site alive. */
+        public static final String AWAY = "away";
+
+        @Override
+        public String word() {
+            return "fish-move";
+        }
+    }
+
+    /** @param areaM2 planted, m2 */
+    record Plant(Instant at, String vessel, String crop, double areaM2) implements OperatorEntry {
+        @Override
+        public String word() {
+            return "plant";
+        }
+    }
+
+    /**
+     * Plants taken from a bed.
+     *
+     * @param massG fresh, g
+     * @param clearedM2 area left bare, m2; 0 where the plants go on
+     */
+    record CropHarvest(Instant at, String vessel, String crop, double massG, double clearedM2)
+            implements OperatorEntry {
+        @Override
+        public String word() {
+            return "crop-harvest";
+        }
+    }
+
+    /** A bed is taken out of the loop, or put back. */
+    record BedState(Instant at, String vessel, boolean on) implements OperatorEntry {
+        @Override
+        public String word() {
+            return "bed";
+        }
+    }
+
+    /** A chemical added to the water: an acid, a base, or ammonia for the bacteria. */
+    record Dose(Instant at, String vessel, String reagent, double massG) implements OperatorEntry {
+        @Override
+        public String word() {
+            return "dose";
+        }
+    }
+
+    /** @param care in words: cleaned, new membrane, new electrolyte, replaced */
+    record ProbeCare(Instant at, String probe, String care) implements OperatorEntry {
+        @Override
+        public String word() {
+            return "probe-care";
         }
     }
 

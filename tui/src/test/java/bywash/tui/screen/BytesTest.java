@@ -1,0 +1,86 @@
+package bywash.tui.screen;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bywash.tui.view.Frame;
+import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.screen.TerminalScreen;
+import com.googlecode.lanterna.terminal.ansi.ANSITerminal;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+
+/** What goes down the line, byte by byte. */
+final class BytesTest {
+    private final ByteArrayOutputStream line = new ByteArrayOutputStream();
+    private final CountingOutput out = new CountingOutput(line);
+    private Painter painter = painter(true);
+
+    private Painter painter(boolean colour) {
+        try {
+            TerminalScreen screen = new TerminalScreen(new FixedTerminal(out));
+            screen.setCursorPosition(null);
+            screen.startScreen();
+            return new Painter(screen, colour);
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    @BeforeEach
+    void firstPicture() throws IOException {
+        paint(Frames.quiet());
+    }
+
+    private void paint(Frame frame) throws IOException {
+        painter.paint(Screens.draw(frame, new ScreenModel(), true, 80, 24));
+    }
+
+    @Test
+    void nothingIsSentWhenNothingChanged() throws IOException {
+        long before = out.count();
+        paint(Frames.quiet());
+        assertEquals(before, out.count());
+    }
+
+    @Test
+    void oneChangedValueTakesUnder400Bytes() throws IOException {
+        long before = out.count();
+        Picture changed = Screens.draw(Frames.quiet(), new ScreenModel(), true, 80, 24);
+        changed.put(3, 26, "6.97", Style.WARNING);
+        painter.paint(changed);
+        assertTrue(out.count() > before);
+        assertTrue(out.count() - before < 400, "bytes: " + (out.count() - before));
+    }
+
+    @Test
+    void withoutColourNoColourIsSent() throws IOException {
+        painter = painter(false);
+        line.reset();
+        paint(Frames.valveOpen());
+        String sent = line.toString(StandardCharsets.UTF_8);
+        assertFalse(sent.contains("\u001b[31m") || sent.contains("\u001b[33m"), "colour sequences");
+        painter = painter(true);
+        line.reset();
+        paint(Frames.valveOpen());
+        assertTrue(line.toString(StandardCharsets.UTF_8).contains("\u001b[31m"));
+    }
+
+    /** An ANSI terminal of one size, without a device. */
+    private static final class FixedTerminal extends ANSITerminal {
+        FixedTerminal(OutputStream out) {
+            super(new ByteArrayInputStream(new byte[0]), out, StandardCharsets.UTF_8);
+        }
+
+        @Override
+        protected TerminalSize findTerminalSize() {
+            return new TerminalSize(80, 24);
+        }
+    }
+}

@@ -17,6 +17,6 @@ final class ChlorinePane {
         for (String evidence : view.evidence()) {
             lines.add("-", 2, evidence, Style.PLAIN);
         }
-        lines.draw(picture, row + 1, 0, rows, false);
+        lines.drawFirst(picture, row + 1, rows, "[more]");
     }
 }

@@ -3,7 +3,7 @@ package bywash.tui.screen;
 import java.util.List;
 
 /** The few characters that differ between a UTF-8 and an ASCII terminal. */
-record Glyphs(char line, char full, char empty, char pointer, String steps) {
+public record Glyphs(char line, char full, char empty, char pointer, String steps) {
     private static final Glyphs UNICODE = new Glyphs('─', '█', '·', '▶', "▁▂▃▄▅▆▇█");
     private static final Glyphs ASCII = new Glyphs('-', '#', '.', '>', "_.-'");
 
@@ -12,7 +12,7 @@ record Glyphs(char line, char full, char empty, char pointer, String steps) {
     }
 
     /** A level as a bar of this many cells; blanks while unknown. */
-    String bar(double share, int cells) {
+    public String bar(double share, int cells) {
         if (Double.isNaN(share)) {
             return " ".repeat(cells);
         }
@@ -21,7 +21,7 @@ record Glyphs(char line, char full, char empty, char pointer, String steps) {
     }
 
     /** A small trend; its height is the range of the values, but never less than the least span. */
-    String trend(List<Double> values, double leastSpan) {
+    public String trend(List<Double> values, double leastSpan) {
         double low = values.stream()
                 .filter(Double::isFinite)
                 .mapToDouble(v -> v)

@@ -7,32 +7,23 @@ import bywash.tui.view.OverviewView;
 final class OverviewScreen {
     static final int LEAST_WIDTH = 80;
     static final int LEAST_HEIGHT = 24;
-    private static final int BARS = 2;
     private static final int HEADINGS = 3;
 
     private OverviewScreen() {}
 
-    static void draw(Picture picture, Frame frame, ScreenModel model) {
+    static void draw(Picture picture, Frame frame, int chosen) {
         OverviewView view = OverviewView.from(frame, ReadingsPane.trendColumns(picture.width()));
         Lines first = FirstThing.lines(view.first(), picture.width());
-        int strip = Math.min(first.size(), picture.height() / 3);
+        int strip = Math.min(first.size(), (picture.height() + 2) / 3);
         int[] wanted = {view.readings().size(), VesselsPane.wanted(view), AlarmsPane.wanted(view, picture.width())};
-        int[] rows = share(picture.height() - BARS - HEADINGS - strip, wanted);
+        int[] rows = share(picture.height() - HEADINGS - strip, wanted);
 
-        Bars.head(picture, view.head());
-        int row = first.draw(picture, 1, 0, strip);
+        int row = first.drawFirst(picture, 0, strip, "[Enter: more]");
         row = ReadingsPane.draw(picture, row, rows[0], view);
         row = VesselsPane.draw(picture, row, rows[1], view);
         int left = picture.width() * 38 / 80;
         ChlorinePane.draw(picture, row, left, rows[2], view.chlorine());
-        AlarmsPane.draw(
-                picture,
-                row,
-                left + 1,
-                rows[2],
-                view,
-                model.index(frame.snapshot().alarms()));
-        Bars.keys(picture, model);
+        AlarmsPane.draw(picture, row, left + 1, rows[2], view, chosen);
     }
 
     /** One row each in turn until all have what they want or none is left; the last takes what remains. */

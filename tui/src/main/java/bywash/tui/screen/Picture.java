@@ -36,12 +36,12 @@ public final class Picture {
         return height;
     }
 
-    Glyphs glyphs() {
+    public Glyphs glyphs() {
         return Glyphs.of(unicode);
     }
 
     /** Writes text from a cell rightwards; what falls outside is left out. Returns the column after the text. */
-    int put(int row, int column, String text, Style style) {
+    public int put(int row, int column, String text, Style style) {
         for (int i = 0; i < text.length(); i++) {
             int x = column + i;
             if (row >= 0 && row < height && x >= 0 && x < width) {
@@ -53,20 +53,30 @@ public final class Picture {
     }
 
     /** Writes text that must keep within a width; what is too long ends in a tilde. */
-    int put(int row, int column, int room, String text, Style style) {
+    public int put(int row, int column, int room, String text, Style style) {
         String kept = text.length() <= room ? text : room < 1 ? "" : text.substring(0, room - 1) + "~";
         return put(row, column, kept, style);
     }
 
     /** Writes text so that it ends before a column. */
-    void putBefore(int row, int end, String text, Style style) {
+    public void putBefore(int row, int end, String text, Style style) {
         put(row, end - text.length(), text, style);
     }
 
     /** A heading with a line to the end of its room. */
-    void heading(int row, int column, int room, String text) {
+    public void heading(int row, int column, int room, String text) {
         int after = put(row, column, room, text + " ", Style.STRONG);
         put(row, after, String.valueOf(glyphs().line()).repeat(Math.max(0, column + room - after)), Style.PLAIN);
+    }
+
+    /** Lays another picture over this one, its corner at a cell. */
+    void lay(int row, int column, Picture other) {
+        for (int r = 0; r < Math.min(other.height, height - row); r++) {
+            int from = (row + r) * width + column;
+            int cells = Math.min(other.width, width - column);
+            System.arraycopy(other.characters, r * other.width, characters, from, cells);
+            System.arraycopy(other.styles, r * other.width, styles, from, cells);
+        }
     }
 
     char character(int row, int column) {

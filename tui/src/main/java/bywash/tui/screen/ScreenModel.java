@@ -1,41 +1,36 @@
 package bywash.tui.screen;
 
-import bywash.rules.alarm.AlarmView;
-import bywash.rules.event.OperatorEntry;
-import bywash.tui.view.AlarmKey;
-import bywash.tui.view.AlarmLine;
+import bywash.tui.screen.HelpPage.Section;
 import bywash.tui.view.Frame;
-import bywash.tui.view.TopUpCheck;
-import bywash.tui.view.TopUpProgress;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /**
- * Where the grower is and what is chosen; key presses move it. Knows no terminal and no clock.
- *
- * <pre>
- *   OVERVIEW --Enter--> DETAIL          t --> TOP_UP --Enter--> OVERVIEW (declared)
- *      ^ '--------Esc-----'             e --> END_TOP_UP --Enter--> OVERVIEW (ended)
- *      any --h--> HELP, any --q--> QUIT; Esc goes back where one came from
- *      any --a--> (acknowledge: a all, Enter the chosen one, Esc none) --> same page
- * </pre>
+ * Where the grower is; key presses move it. Knows no terminal and no clock. Pages lie on one another: a letter lays one on
+ * top, Esc takes it off again; the overview lies at the bottom.
  */
 public final class ScreenModel {
-    private Page page = Page.OVERVIEW;
-    private Page cameFrom = Page.OVERVIEW;
-    private boolean acknowledging;
-    private @Nullable AlarmKey chosen;
-    private @Nullable TopUpForm form;
+    private final AlarmChoice choice = new AlarmChoice();
+    private final Acknowledging acknowledging = new Acknowledging(choice);
+    private final Pages pages = new Pages(
+            choice,
+            this::help,
+            Binding.of('a', "ack", "Acknowledge; asks whether all or the chosen one", this::ask)
+                    .or(KeyPress.of(KeyPress.Kind.CONTROL_A)));
+    private final Deque<Page> under = new ArrayDeque<>();
+    private Page page = pages.get(OverviewPage.class);
     private String notice = "";
-
-    /** The page that keys act on. */
-    public Page keyPage() {
-        return acknowledging ? Page.ACKNOWLEDGE : page;
-    }
 
     /** The page to draw. */
     public Page page() {
         return page;
+    }
+
+    /** Whether the next key says what to acknowledge. */
+    boolean acknowledging() {
+        return acknowledging.open();
     }
 
     /** What was just done, in words; empty after the next key. */
@@ -43,185 +38,107 @@ public final class ScreenModel {
         return notice;
     }
 
-    @Nullable
-    TopUpForm form() {
-        return form;
+    AlarmChoice choice() {
+        return choice;
     }
 
-    /** The alarm that was opened; null when it has returned to normal since. */
-    @Nullable
-    AlarmView opened(Frame frame) {
-        return frame.snapshot().alarms().stream()
-                .filter(a -> AlarmKey.of(a).equals(chosen))
-                .findFirst()
-                .orElse(null);
+    Pages pages() {
+        return pages;
     }
 
-    /** Where in the list the chosen alarm stands; the first when none was chosen or it is gone. */
-    int index(List<AlarmView> alarms) {
-        for (int i = 0; i < alarms.size(); i++) {
-            if (AlarmKey.of(alarms.get(i)).equals(chosen)) {
-                return i;
-            }
+    /** The keys that work now. */
+    List<Binding> keys() {
+        if (acknowledging.open()) {
+            return acknowledging.keys();
         }
-        return 0;
+        List<Binding> keys = new ArrayList<>(page.keys());
+        keys.addAll(pages.everywhere(page.typing()));
+        return keys;
     }
 
+    /** Takes a key; what comes back is for the world outside the screen, or a redraw. */
     public Effect handle(KeyPress key, Frame frame) {
-        if (key.kind() == KeyPress.Kind.HANG_UP) {
+        if (key.kind() == KeyPress.Kind.HANG_UP || key.kind() == KeyPress.Kind.INTERRUPT) {
             return new Effect.Quit();
         }
         notice = "";
-        Page keys = keyPage();
-        Command command = KeyMap.find(keys, key).orElse(null);
-        acknowledging = acknowledging && (command == Command.NEXT || command == Command.PREVIOUS);
-        if (keys == Page.ACKNOWLEDGE && command == Command.BACK) {
-            return new Effect.Redraw();
+        if (acknowledging.open()) {
+            return acknowledge(key, frame);
         }
-        if (command != null) {
-            return run(command, frame);
+        Binding binding = pages.find(page, key).orElse(null);
+        if (binding != null) {
+            return settle(binding.deed().on(frame), frame);
         }
-        if (keys == Page.TOP_UP && form != null && key.kind() == KeyPress.Kind.CHARACTER) {
-            form = form.type(key.character());
+        if (key.kind() == KeyPress.Kind.CHARACTER) {
+            page.type(key.character());
         }
         return new Effect.Redraw();
     }
 
-    private Effect run(Command command, Frame frame) {
-        switch (command) {
-            case ACKNOWLEDGE -> askAcknowledge(frame);
-            case ACKNOWLEDGE_ALL -> {
-                return acknowledge(frame, null);
-            }
-            case ACKNOWLEDGE_ONE -> {
-                return acknowledge(frame, chosen);
-            }
-            case OPEN -> {
-                pin(frame);
-                go(chosen == null ? Page.OVERVIEW : Page.DETAIL);
-            }
-            case NEXT -> move(frame, 1);
-            case PREVIOUS -> move(frame, -1);
-            case NEXT_NEW -> nextNew(frame);
-            case TOP_UP -> openForm(frame);
-            case END_TOP_UP -> go(Page.END_TOP_UP);
-            case NEXT_CHOICE -> form = form == null ? null : form.choose(1);
-            case PREVIOUS_CHOICE -> form = form == null ? null : form.choose(-1);
-            case ERASE -> form = form == null ? null : form.erase();
-            case CONFIRM -> {
-                return confirm(frame);
-            }
-            case BACK -> back();
-            case HELP -> go(Page.HELP);
-            case LEAVE -> go(Page.QUIT);
-            case LEAVE_NOW -> {
-                return new Effect.Quit();
+    private Effect acknowledge(KeyPress key, Frame frame) {
+        for (Binding binding : acknowledging.keys()) {
+            if (binding.has(key)) {
+                return settle(binding.deed().on(frame), frame);
             }
         }
+        acknowledging.close();
         return new Effect.Redraw();
     }
 
-    private void go(Page to) {
-        boolean aside = to == Page.HELP || to == Page.QUIT;
-        if (page != Page.HELP && page != Page.QUIT) {
-            cameFrom = aside ? page : Page.OVERVIEW;
+    private Effect ask(Frame frame) {
+        return acknowledging.ask(frame, page instanceof DetailPage);
+    }
+
+    /** Does what concerns the screen itself. */
+    private Effect settle(Effect effect, Frame frame) {
+        if (effect instanceof Effect.Say say) {
+            notice = say.words();
+        } else if (effect instanceof Effect.Open open) {
+            open(pages.get(open.page()), frame);
+        } else if (effect instanceof Effect.Back) {
+            back();
+        } else if (effect instanceof Effect.Enter enter) {
+            notice = enter.words();
+            if (enter.leaves()) {
+                back();
+            }
         }
-        page = to;
+        return effect;
+    }
+
+    private void open(Page to, Frame frame) {
+        notice = to.shut(frame);
+        if (!notice.isEmpty() || to == page) {
+            return;
+        }
+        if (under.contains(to)) {
+            while (page != to) {
+                back();
+            }
+        } else {
+            under.push(page);
+            page = to;
+        }
+        page.opened(frame);
     }
 
     private void back() {
-        boolean aside = page == Page.HELP || page == Page.QUIT;
-        page = aside ? cameFrom : Page.OVERVIEW;
-    }
-
-    /** Keeps the alarm under the pointer chosen, so that one arriving later cannot take its place. */
-    private void pin(Frame frame) {
-        List<AlarmView> alarms = frame.snapshot().alarms();
-        chosen = alarms.isEmpty() ? null : AlarmKey.of(alarms.get(index(alarms)));
-    }
-
-    private void askAcknowledge(Frame frame) {
-        if (page != Page.DETAIL) {
-            pin(frame);
-        }
-        acknowledging = frame.snapshot().alarms().stream().anyMatch(AlarmLine::fresh);
-        notice = acknowledging ? "" : "Nothing to acknowledge.";
-    }
-
-    private Effect acknowledge(Frame frame, @Nullable AlarmKey alarm) {
-        notice = alarm == null
-                ? "All acknowledged."
-                : "Acknowledged: " + alarm.kind().word() + " " + alarm.subject() + ".";
-        return new Effect.Enter(
-                alarm == null
-                        ? new OperatorEntry.Acknowledge(frame.now(), null, null)
-                        : new OperatorEntry.Acknowledge(
-                                frame.now(), alarm.kind().word(), alarm.subject()));
-    }
-
-    private void move(Frame frame, int by) {
-        if (page == Page.TOP_UP && !acknowledging && form != null) {
-            form = form.step(by);
-            return;
-        }
-        List<AlarmView> alarms = frame.snapshot().alarms();
-        if (!alarms.isEmpty()) {
-            int to = Math.max(0, Math.min(alarms.size() - 1, index(alarms) + by));
-            chosen = AlarmKey.of(alarms.get(to));
+        if (!under.isEmpty()) {
+            page = under.pop();
         }
     }
 
-    private void nextNew(Frame frame) {
-        List<AlarmView> alarms = frame.snapshot().alarms();
-        int from = alarms.isEmpty() ? 0 : index(alarms);
-        for (int i = 1; i <= alarms.size(); i++) {
-            AlarmView alarm = alarms.get((from + i) % alarms.size());
-            if (AlarmLine.fresh(alarm)) {
-                chosen = AlarmKey.of(alarm);
-                return;
+    private List<Section> help() {
+        List<Section> sections = new ArrayList<>();
+        Page from = under.isEmpty() ? page : under.peek();
+        sections.add(new Section("ON " + from.title().toUpperCase(java.util.Locale.ROOT), from.keys()));
+        sections.add(new Section("ON EVERY PAGE", pages.everywhere(false)));
+        sections.add(new Section("AFTER a", acknowledging.keys()));
+        for (Page other : pages.all()) {
+            if (other != from) {
+                sections.add(new Section("ON " + other.title().toUpperCase(java.util.Locale.ROOT), other.keys()));
             }
         }
-    }
-
-    private void openForm(Frame frame) {
-        if (TopUpProgress.from(frame).running()) {
-            notice = "A top-up is running; end it first.";
-            return;
-        }
-        form = TopUpForm.empty(frame.snapshot().site());
-        go(Page.TOP_UP);
-    }
-
-    private Effect confirm(Frame frame) {
-        TopUpForm filled = form;
-        if (page == Page.TOP_UP && filled != null) {
-            return declare(frame, filled);
-        }
-        var topUp = frame.snapshot().topUp();
-        if (topUp == null || topUp.endedAt() != null) {
-            notice = "No top-up is running.";
-            return new Effect.Redraw();
-        }
-        page = Page.OVERVIEW;
-        notice = "Top-up ended; the balance now checks the line.";
-        return new Effect.Enter(new OperatorEntry.TopUpEnd(frame.now(), topUp.vessel()));
-    }
-
-    private Effect declare(Frame frame, TopUpForm filled) {
-        TopUpCheck check = TopUpCheck.from(frame, filled.draft());
-        if (!check.ready()) {
-            notice = check.problems().get(0);
-            return new Effect.Redraw();
-        }
-        if (!check.warnings().isEmpty() && !filled.warned()) {
-            form = filled.confirmWarnings();
-            notice = "Read the warning; Enter once more declares it all the same.";
-            return new Effect.Redraw();
-        }
-        page = Page.OVERVIEW;
-        form = null;
-        notice = "Top-up declared. Open the valve now.";
-        return new Effect.Enter(new OperatorEntry.TopUpStart(
-                frame.now(), filled.draft().vessel(), filled.draft().source(), check.volumeL(), check.duration()));
+        return sections;
     }
 }

@@ -58,7 +58,7 @@ final class SessionLoop {
 
     private boolean act(Effect effect) {
         if (effect instanceof Effect.Enter enter) {
-            entries.accept(enter.entry());
+            enter.entries().forEach(entries);
         }
         return !(effect instanceof Effect.Quit);
     }

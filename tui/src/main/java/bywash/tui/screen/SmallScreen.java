@@ -9,28 +9,16 @@ import java.util.List;
 final class SmallScreen {
     private SmallScreen() {}
 
-    static void draw(Picture picture, Frame frame, ScreenModel model) {
+    static void draw(Picture body, Frame frame, int chosen) {
         OverviewView view = OverviewView.from(frame, 1);
-        int width = picture.width();
-        int bottom = picture.height() - 1;
-        String alarms = view.head().alarms();
-        picture.put(
-                0,
-                0,
-                width - alarms.length() - 1,
-                view.head().time() + " " + view.head().site(),
-                Style.STRONG);
-        picture.putBefore(0, width, alarms, Style.of(view.head().alarmTone()));
-
+        int width = body.width();
+        int rows = body.height();
         List<AlarmLine> list = view.alarms();
-        int rows = Math.max(0, bottom - 1);
         int listed = Math.min(list.size(), Math.max(1, rows / 3));
-        int row = FirstThing.lines(view.first(), width).draw(picture, 1, 0, Math.max(0, rows - listed));
-        int chosen = model.index(frame.snapshot().alarms());
+        int row = FirstThing.lines(view.first(), width).drawFirst(body, 0, Math.max(0, rows - listed), "[Enter: more]");
         int from = Math.max(0, Math.min(chosen - listed + 1, list.size() - listed));
-        for (int i = from; i < Math.min(list.size(), from + listed) && row < bottom; i++) {
-            AlarmsPane.line(picture, row++, 0, width, list.get(i), i == chosen);
+        for (int i = from; i < Math.min(list.size(), from + listed) && row < rows; i++) {
+            AlarmsPane.line(body, row++, 0, width, list.get(i), i == chosen);
         }
-        Bars.keys(picture, model);
     }
 }

@@ -11,7 +11,7 @@ public enum Style {
     WARNING,
     CRITICAL;
 
-    static Style of(Tone tone) {
+    public static Style of(Tone tone) {
         return switch (tone) {
             case PLAIN -> PLAIN;
             case WARNING -> WARNING;

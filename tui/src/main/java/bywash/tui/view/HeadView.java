@@ -4,9 +4,16 @@ import bywash.rules.engine.Snapshot;
 
 /** The top line: where, when, whether the feed lives, what was lost, how many alarms. */
 public record HeadView(
-        String site, String time, String feed, String counts, String alarms, Tone feedTone, Tone alarmTone) {
+        String site,
+        String time,
+        String feed,
+        String counts,
+        String alarms,
+        Tone feedTone,
+        Tone alarmTone,
+        boolean feedUp) {
 
-    static HeadView from(Frame frame) {
+    public static HeadView from(Frame frame) {
         Snapshot s = frame.snapshot();
         long fresh = s.alarms().stream().filter(AlarmLine::fresh).count();
         int all = s.alarms().size();
@@ -22,6 +29,7 @@ public record HeadView(
                 counts,
                 alarms,
                 s.feedUp() ? Tone.PLAIN : Tone.WARNING,
-                fresh > 0 ? Tone.CRITICAL : Tone.PLAIN);
+                fresh > 0 ? Tone.CRITICAL : Tone.PLAIN,
+                s.feedUp());
     }
 }

@@ -9,7 +9,7 @@ final class Keys {
 
     /** Presses all and returns the last effect. */
     static Effect press(ScreenModel model, Frame frame, String keys) {
-        Effect effect = new Effect.None();
+        Effect effect = new Effect.Redraw();
         for (char c : keys.toCharArray()) {
             effect = model.handle(key(c), frame);
         }

@@ -1,16 +1,19 @@
 package bywash.tui.screen;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.Acknowledge;
 import bywash.rules.event.OperatorEntry.TopUpEnd;
 import bywash.rules.event.OperatorEntry.TopUpStart;
 import bywash.tui.screen.KeyPress.Kind;
 import bywash.tui.view.Frame;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -27,21 +30,25 @@ final class ScreenModelTest {
     void acknowledgesAllWithTwoKeysFromAnywhere(String before) {
         press(Frames.valveOpen(), before);
         Page page = model.page();
-        assertEquals(new Effect.Enter(new Acknowledge(Frames.NOW, null, null)), press(Frames.valveOpen(), "aa"));
+        assertEquals(
+                List.of(
+                        new Acknowledge(Frames.NOW, "unplanned-inflow", "sump"),
+                        new Acknowledge(Frames.NOW, "overflow-near", "sump")),
+                entries(press(Frames.valveOpen(), "aa")));
         assertEquals(page, model.page(), "stays where it was");
     }
 
     @Test
     void acknowledgesTheChosenOne() {
         assertEquals(
-                new Effect.Enter(new Acknowledge(Frames.NOW, "overflow-near", "sump")),
-                press(Frames.valveOpen(), "va\n"));
+                List.of(new Acknowledge(Frames.NOW, "overflow-near", "sump")),
+                entries(press(Frames.valveOpen(), "va\n")));
     }
 
     @Test
     void escapeAfterTheFirstKeyAcknowledgesNothingAndStays() {
         assertInstanceOf(Effect.Redraw.class, press(Frames.valveOpen(), "\na~"));
-        assertEquals(Page.DETAIL, model.page());
+        assertEquals("Alarm in full", model.page().title());
         assertInstanceOf(Effect.Redraw.class, press(Frames.valveOpen(), "\n"));
     }
 
@@ -50,8 +57,16 @@ final class ScreenModelTest {
         press(Frames.probeSilent(), "");
         press(Frames.valveOpen(), "a");
         assertEquals(
-                new Effect.Enter(new Acknowledge(Frames.NOW, "unplanned-inflow", "sump")),
-                press(Frames.probeSilent(), "\n"));
+                List.of(new Acknowledge(Frames.NOW, "unplanned-inflow", "sump")),
+                entries(press(Frames.probeSilent(), "\n")));
+    }
+
+    @Test
+    void anAlarmThatComesBetweenTheTwoKeysIsNotAmongAll() {
+        press(Frames.hostile(), "a");
+        assertEquals(
+                List.of(new Acknowledge(Frames.NOW, "feed-lost", "feed\u001b[2J")),
+                entries(press(Frames.valveOpen(), "a")));
     }
 
     @Test
@@ -63,55 +78,55 @@ final class ScreenModelTest {
 
     @Test
     void nothingToAcknowledgeIsSaid() {
-        assertInstanceOf(Effect.Redraw.class, press(Frames.quiet(), "aa"));
+        assertInstanceOf(Effect.Say.class, press(Frames.quiet(), "aa"));
         assertEquals("Nothing to acknowledge.", model.notice());
     }
 
     @Test
     void tabChoosesTheNextAlarmThatIsNew() {
         press(Frames.valveOpen(), "\t");
-        assertEquals(1, model.index(Frames.valveOpen().snapshot().alarms()));
+        assertEquals(1, model.choice().index(Frames.valveOpen().snapshot().alarms()));
         press(Frames.valveOpen(), "\t");
-        assertEquals(0, model.index(Frames.valveOpen().snapshot().alarms()));
+        assertEquals(0, model.choice().index(Frames.valveOpen().snapshot().alarms()));
     }
 
     @Test
     void unsafeWaterTakesASecondConfirmation() {
-        assertInstanceOf(Effect.Redraw.class, press(Frames.quiet(), "t160\t40\n"));
-        assertEquals(Page.TOP_UP, model.page());
+        assertInstanceOf(Effect.Say.class, press(Frames.quiet(), "t160\t40\n"));
+        assertEquals("Top-up", model.page().title());
         assertEquals(
-                new Effect.Enter(new TopUpStart(Frames.NOW, "sump", "reserve", 160, Duration.ofMinutes(40))),
-                press(Frames.quiet(), "\n"));
-        assertEquals(Page.OVERVIEW, model.page());
+                List.of(new TopUpStart(Frames.NOW, "sump", "reserve", 160, Duration.ofMinutes(40))),
+                entries(press(Frames.quiet(), "\n")));
+        assertEquals("Overview", model.page().title());
     }
 
     @Test
     void aChangeAfterTheWarningAsksAgain() {
         press(Frames.quiet(), "t160\t40\n");
         press(Frames.quiet(), "#5");
-        assertInstanceOf(Effect.Redraw.class, press(Frames.quiet(), "\n"));
+        assertInstanceOf(Effect.Say.class, press(Frames.quiet(), "\n"));
     }
 
     @Test
     void whatDoesNotFitOrIsNoNumberIsNotDeclared() {
-        assertInstanceOf(Effect.Redraw.class, press(Frames.quiet(), "t900\t40\n\n\n"));
-        assertEquals(Page.TOP_UP, model.page());
+        assertInstanceOf(Effect.Say.class, press(Frames.quiet(), "t900\t40\n\n\n"));
+        assertEquals("Top-up", model.page().title());
         press(Frames.quiet(), "~t1.2.3\t40\n\n");
-        assertEquals(Page.TOP_UP, model.page());
+        assertEquals("Top-up", model.page().title());
         assertTrue(model.notice().startsWith("Volume:"), model.notice());
     }
 
     @Test
     void endsARunningTopUpAndRefusesASecond() {
         press(Frames.topUpRunning(), "t");
-        assertEquals(Page.OVERVIEW, model.page());
-        assertEquals(new Effect.Enter(new TopUpEnd(Frames.NOW, "sump")), press(Frames.topUpRunning(), "e\n"));
+        assertEquals("Overview", model.page().title());
+        assertEquals(List.of(new TopUpEnd(Frames.NOW, "sump")), entries(press(Frames.topUpRunning(), "e\n")));
     }
 
     @Test
     void leavesOnlyAfterAsking() {
-        assertInstanceOf(Effect.Redraw.class, press(Frames.quiet(), "qqq~"));
-        assertEquals(Page.OVERVIEW, model.page());
+        assertInstanceOf(Effect.Back.class, press(Frames.quiet(), "qqq~"));
+        assertEquals("Overview", model.page().title());
         assertInstanceOf(Effect.Quit.class, press(Frames.quiet(), "qy"));
     }
 
@@ -123,27 +138,54 @@ final class ScreenModelTest {
     }
 
     @Test
-    void helpAndLeaveGoBackToWhereOneCameFrom() {
-        press(Frames.valveOpen(), "\nhq~");
-        assertEquals(Page.DETAIL, model.page());
+    void eachBackTakesOnePageOff() {
+        press(Frames.valveOpen(), "\nhq~~");
+        assertEquals("Alarm in full", model.page().title());
     }
 
     @Test
     void noKeyMeansTwoThingsOnOnePage() {
-        for (Page page : Page.values()) {
-            long keys =
-                    KeyMap.on(page).stream().map(KeyMap.Binding::key).distinct().count();
-            assertEquals(KeyMap.on(page).size(), keys, page.title());
+        for (Page page : model.pages().all()) {
+            page.opened(Frames.valveOpen());
+            List<Binding> all = new ArrayList<>(page.keys());
+            all.addAll(model.pages().everywhere(page.typing()));
+            List<KeyPress> keys = all.stream().flatMap(b -> b.keys().stream()).toList();
+            assertEquals(keys.stream().distinct().toList(), keys, page.title());
         }
     }
 
     @Test
-    void everyCommandCanBeReachedAndIsInTheHelp() {
-        String help = String.join("\n", HelpScreen.lines());
-        for (Command command : Command.values()) {
-            assertTrue(help.contains(command.sentence()), command.name());
+    void everyKeyOfEveryPageIsInTheHelp() {
+        press(Frames.quiet(), "h");
+        String help = Screens.draw(Frames.quiet(), model, false, 120, 400).text();
+        for (Page page : model.pages().all()) {
+            assertTrue(help.contains("ON " + page.title().toUpperCase(Locale.ROOT)), page.title());
+            for (Binding binding : page.keys()) {
+                assertTrue(help.contains(binding.labels()) && help.contains(binding.sentence()), binding.sentence());
+            }
         }
-        assertFalse(KeyMap.line(Page.OVERVIEW, 80).isEmpty());
-        assertTrue(KeyMap.line(Page.OVERVIEW, 30).endsWith("h help"));
+        model.pages().everywhere(false).forEach(b -> assertTrue(help.contains(b.sentence()), b.sentence()));
+    }
+
+    @Test
+    void everyPageIsReachedFromEveryOtherByItsLetterAndHasItsOwnName() {
+        List<Page> all = model.pages().all();
+        assertEquals(all.size(), all.stream().map(Page::title).distinct().count());
+        for (Page page : all) {
+            if (page.letter() != null && page.shut(Frames.quiet()).isEmpty()) {
+                press(Frames.quiet(), String.valueOf((char) page.letter()));
+                assertEquals(page, model.page());
+            }
+        }
+    }
+
+    @Test
+    void theBottomLineKeepsTheHelpWhenItIsNarrow() {
+        assertTrue(Bars.line(model.keys(), 80).length() <= 80);
+        assertTrue(Bars.line(model.keys(), 30).endsWith("h help"));
+    }
+
+    private static List<OperatorEntry> entries(Effect effect) {
+        return assertInstanceOf(Effect.Enter.class, effect).entries();
     }
 }

@@ -37,7 +37,11 @@ final class SessionLoopTest {
     void handsOnWhatIsEnteredAndEndsWithTheKey() throws IOException {
         type("aaqy");
         run(Frames::valveOpen);
-        assertEquals(List.of(new OperatorEntry.Acknowledge(Frames.NOW, null, null)), entries);
+        assertEquals(
+                List.of(
+                        new OperatorEntry.Acknowledge(Frames.NOW, "unplanned-inflow", "sump"),
+                        new OperatorEntry.Acknowledge(Frames.NOW, "overflow-near", "sump")),
+                entries);
     }
 
     @Test

@@ -1,0 +1,60 @@
+package bywash.tui.screen;
+
+import bywash.rules.event.OperatorEntry.TopUpEnd;
+import bywash.tui.view.Frame;
+import bywash.tui.view.TopUpProgress;
+import java.util.List;
+
+/** Ending a top-up, with the question whether the line is shut. */
+final class EndTopUpPage extends ScrollPage {
+    @Override
+    public String title() {
+        return "End top-up";
+    }
+
+    @Override
+    public String purpose() {
+        return "End the top-up and have the line checked";
+    }
+
+    @Override
+    public Character letter() {
+        return 'e';
+    }
+
+    @Override
+    protected String heading(Frame frame) {
+        return "END THE TOP-UP";
+    }
+
+    @Override
+    protected List<Binding> ownKeys() {
+        return List.of(
+                Binding.of(KeyPress.Kind.ENTER, "valve is shut", "The valve is shut: the top-up ends", this::end));
+    }
+
+    private Effect end(Frame frame) {
+        var topUp = frame.snapshot().topUp();
+        if (topUp == null || topUp.endedAt() != null) {
+            return new Effect.Say("No top-up is running.");
+        }
+        return Effect.entered(
+                new TopUpEnd(frame.now(), topUp.vessel()), "Top-up ended; the balance now checks the line.");
+    }
+
+    @Override
+    protected Lines lines(Frame frame, int width) {
+        TopUpProgress progress = TopUpProgress.from(frame);
+        Lines lines = new Lines(width).gap();
+        for (String line : progress.lines()) {
+            lines.add(line, Style.PLAIN);
+        }
+        if (progress.running()) {
+            lines.gap();
+            lines.add("1.", 3, "Shut the valve. Look at the hose end: it must not drip.", Style.STRONG);
+            lines.add("2.", 3, "Then press Enter. From there on any more water counts as not meant.", Style.STRONG);
+            lines.add("3.", 3, "The overview then says in words whether the line is shut.", Style.STRONG);
+        }
+        return lines;
+    }
+}

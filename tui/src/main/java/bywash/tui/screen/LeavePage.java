@@ -1,0 +1,41 @@
+package bywash.tui.screen;
+
+import bywash.tui.view.Frame;
+import java.util.List;
+
+/** Asks before leaving. */
+final class LeavePage extends ScrollPage {
+    @Override
+    public String title() {
+        return "Leave?";
+    }
+
+    @Override
+    public String purpose() {
+        return "Leave the screen; asks first";
+    }
+
+    @Override
+    public Character letter() {
+        return 'q';
+    }
+
+    @Override
+    public String barWord() {
+        return "leave";
+    }
+
+    @Override
+    protected List<Binding> ownKeys() {
+        return List.of(
+                Binding.of('y', "yes, leave", "Leave: the terminal is put back as it was", f -> new Effect.Quit()));
+    }
+
+    @Override
+    protected Lines lines(Frame frame, int width) {
+        return new Lines(width)
+                .gap()
+                .add("Without this watch nobody is told of alarms.", Style.PLAIN)
+                .add("Press y to leave, Esc to stay.", Style.PLAIN);
+    }
+}

@@ -1,0 +1,76 @@
+package bywash.tui.screen;
+
+import bywash.tui.screen.HelpPage.Section;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** All pages of one sitting, in the order of the list of pages, and the keys that work on every one of them. */
+final class Pages {
+    private final List<Page> all;
+    private final List<Binding> everywhere;
+
+    Pages(AlarmChoice choice, HelpSource help, Binding acknowledge) {
+        all = List.of(
+                new OverviewPage(choice),
+                new DetailPage(choice),
+                new TopUpPage(),
+                new EndTopUpPage(),
+                // A new page goes above this line, and nowhere else.
+                new PagesPage(this::all),
+                new HelpPage(() -> help.sections()),
+                new LeavePage());
+        everywhere = everywhere(acknowledge);
+    }
+
+    /** Gives the help its sections. */
+    interface HelpSource {
+        List<Section> sections();
+    }
+
+    private List<Binding> everywhere(Binding acknowledge) {
+        List<Binding> keys = new ArrayList<>();
+        keys.add(acknowledge);
+        for (Page page : all) {
+            Character letter = page.letter();
+            if (letter != null) {
+                Binding opens =
+                        Binding.of(letter, page.barWord(), page.purpose(), f -> new Effect.Open(page.getClass()));
+                keys.add(letter == 'h' ? opens.or(KeyPress.of('?')) : opens);
+            }
+        }
+        keys.add(Binding.of(KeyPress.Kind.ESCAPE, "back", "Back to where you came from", f -> new Effect.Back()));
+        keys.add(Binding.of(
+                KeyPress.Kind.INTERRUPT, "", "Leave at once: the terminal is put back", f -> new Effect.Quit()));
+        return List.copyOf(keys);
+    }
+
+    List<Page> all() {
+        return all;
+    }
+
+    /** Keys of all pages; where letters are text, only those that are no letters. */
+    List<Binding> everywhere(boolean typing) {
+        return typing ? everywhere.stream().flatMap(b -> unlettered(b).stream()).toList() : everywhere;
+    }
+
+    private static Optional<Binding> unlettered(Binding binding) {
+        List<KeyPress> keys = binding.keys().stream()
+                .filter(k -> k.kind() != KeyPress.Kind.CHARACTER)
+                .toList();
+        return keys.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Binding(keys, binding.word(), binding.sentence(), binding.deed()));
+    }
+
+    Page get(Class<? extends Page> type) {
+        return all.stream().filter(p -> p.getClass() == type).findFirst().orElseThrow();
+    }
+
+    /** What the key does on the page: its own keys come first. */
+    Optional<Binding> find(Page page, KeyPress key) {
+        return java.util.stream.Stream.concat(page.keys().stream(), everywhere(page.typing()).stream())
+                .filter(b -> b.has(key))
+                .findFirst();
+    }
+}

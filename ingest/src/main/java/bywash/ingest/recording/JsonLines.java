@@ -1,5 +1,6 @@
 package bywash.ingest.recording;
 
+import bywash.ingest.text.PlainText;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
@@ -24,7 +25,6 @@ final class JsonLines {
 
     /** Without control characters, and cut short. */
     static String shown(String text) {
-        String plain = text.replaceAll("\\p{Cntrl}", " ");
-        return plain.length() <= 60 ? plain : plain.substring(0, 57) + "...";
+        return PlainText.of(text, 60);
     }
 }

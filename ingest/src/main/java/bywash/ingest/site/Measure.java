@@ -1,5 +1,6 @@
 package bywash.ingest.site;
 
+import bywash.ingest.text.PlainText;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Duration;
@@ -114,7 +115,6 @@ public record Measure(BigDecimal number, String unit) {
     }
 
     static String shortened(String text) {
-        String plain = text.replaceAll("\\p{Cntrl}", " ");
-        return plain.length() <= 60 ? plain : plain.substring(0, 57) + "...";
+        return PlainText.of(text, 60);
     }
 }

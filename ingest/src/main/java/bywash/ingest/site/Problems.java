@@ -1,5 +1,6 @@
 package bywash.ingest.site;
 
+import bywash.ingest.text.PlainText;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -10,11 +11,12 @@ import org.snakeyaml.engine.v2.nodes.Node;
 final class Problems {
     private static final int MOST = 200;
 
+    private static final int LONGEST = 400;
     private final String file;
     private final List<SiteProblem> list = new ArrayList<>();
 
     Problems(String file) {
-        this.file = file;
+        this.file = PlainText.of(file, LONGEST);
     }
 
     void add(Node at, String what, String right) {
@@ -23,7 +25,7 @@ final class Problems {
 
     void add(int line, String what, String right) {
         if (list.size() < MOST) {
-            list.add(new SiteProblem(file, line, what, right));
+            list.add(new SiteProblem(file, line, PlainText.of(what, LONGEST), PlainText.of(right, LONGEST)));
         } else if (list.size() == MOST) {
             list.add(new SiteProblem(file, line, "there are more than " + MOST + " faults", "mend those told first"));
         }

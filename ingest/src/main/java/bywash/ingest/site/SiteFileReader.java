@@ -1,5 +1,6 @@
 package bywash.ingest.site;
 
+import bywash.ingest.text.PlainText;
 import bywash.rules.site.Limit;
 import bywash.rules.site.Mains;
 import bywash.rules.site.Site;
@@ -34,6 +35,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
  */
 public final class SiteFileReader {
     private static final int LARGEST = 1_000_000;
+    private static final int LONGEST_NAME = 60;
     private static final String[] KEYS = {
         "name", "id", "time-zone", "elevation", "stocking", "units", "broker", "mains", "vessels", "probes", "limits"
     };
@@ -120,7 +122,8 @@ public final class SiteFileReader {
         if (top == null) {
             return null;
         }
-        String name = top.required("name", "the site's name in words");
+        String words = top.required("name", "the site's name in words");
+        String name = words == null ? null : PlainText.of(words, LONGEST_NAME);
         String id = top.required("id", "lower-case letters, digits and hyphens");
         if (id != null) {
             top.idHolds(root(top, "id", root), "id", id);

@@ -14,7 +14,11 @@ final class Words {
         return near == null ? list : "did you mean \"" + near + "\"? Allowed: " + list;
     }
 
+    /** "a, b or c"; where there is none yet, that one must be named first. */
     static String list(Collection<String> words) {
+        if (words.isEmpty()) {
+            return "name one first";
+        }
         StringBuilder text = new StringBuilder();
         int left = words.size();
         for (String word : words) {

@@ -1,6 +1,7 @@
 package bywash.tui.command;
 
 import bywash.ingest.recording.BrokenLines;
+import bywash.ingest.text.PlainText;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 
@@ -9,6 +10,6 @@ final class Broken {
     private Broken() {}
 
     static BrokenLines to(Path path, PrintWriter err) {
-        return (line, what, right) -> err.println(path + ":" + line + ": " + what + "; " + right);
+        return (line, what, right) -> err.println(PlainText.of(path + ":" + line + ": " + what + "; " + right, 800));
     }
 }

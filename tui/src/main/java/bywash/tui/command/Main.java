@@ -1,7 +1,9 @@
 package bywash.tui.command;
 
+import bywash.ingest.text.PlainText;
 import bywash.tui.command.calc.CalcCommand;
 import java.io.PrintWriter;
+import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -9,7 +11,7 @@ import picocli.CommandLine.Command;
 @Command(
         name = "bywash",
         mixinStandardHelpOptions = true,
-        version = "bywash 0.1.0",
+        version = Main.VERSION,
         description = "Watches a recirculating fish-and-plant system and finds water nobody meant to let in.",
         subcommands = {WatchCommand.class, ReplayCommand.class, DemoCommand.class, CheckCommand.class, CalcCommand.class
         },
@@ -19,6 +21,9 @@ import picocli.CommandLine.Command;
             "Estimates are no test: confirm chlorine with a DPD kit."
         })
 public final class Main {
+    static final String VERSION = "bywash 0.1.0";
+    private static final int LONGEST = 400;
+
     private Main() {}
 
     public static void main(String[] args) {
@@ -29,9 +34,12 @@ public final class Main {
     /** The command line, for tests too. */
     public static CommandLine commandLine() {
         CommandLine line = new CommandLine(new Main());
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
+        line.setParameterExceptionHandler((fault, args) -> usage(fault));
+        giveVersion(line);
         line.setExecutionExceptionHandler((fault, command, parsed) -> {
             PrintWriter err = command.getErr();
-            err.println("bywash: a fault of ours: " + fault);
+            err.println("bywash: a fault of ours: " + PlainText.of(fault.toString(), LONGEST));
             err.flush();
             return ExitCode.OUR_FAULT;
         });
@@ -45,5 +53,27 @@ public final class Main {
             return new CommandLine.RunLast().execute(parsed);
         });
         return line;
+    }
+
+    private static void giveVersion(CommandLine line) {
+        line.getCommandSpec().version(VERSION);
+        line.getSubcommands().values().forEach(Main::giveVersion);
+    }
+
+    /** What is wrong with the words typed, what was probably meant, and where the right ones stand. */
+    private static int usage(CommandLine.ParameterException fault) {
+        CommandLine command = fault.getCommandLine();
+        PrintWriter err = command.getErr();
+        String name = command.getCommandSpec().qualifiedName();
+        err.println(
+                name + ": " + PlainText.of(String.valueOf(fault.getMessage()), LONGEST) + "; see " + name + " --help");
+        if (fault instanceof CommandLine.UnmatchedArgumentException unmatched) {
+            List<String> near = unmatched.getSuggestions();
+            if (!near.isEmpty()) {
+                err.println("did you mean " + String.join(", ", near) + "?");
+            }
+        }
+        err.flush();
+        return ExitCode.USAGE;
     }
 }

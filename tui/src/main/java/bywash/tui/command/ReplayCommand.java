@@ -3,6 +3,7 @@ package bywash.tui.command;
 import bywash.ingest.recording.RecordedLine;
 import bywash.ingest.recording.RecordingReader;
 import bywash.ingest.site.SiteFile;
+import bywash.ingest.text.PlainText;
 import bywash.tui.watch.AlarmLines;
 import bywash.tui.watch.Pipeline;
 import bywash.tui.watch.ReplayReport;
@@ -54,7 +55,8 @@ final class ReplayCommand implements Callable<Integer> {
         PrintWriter err = spec.commandLine().getErr();
         double times = Speeds.parse(speed);
         if (Double.isNaN(times)) {
-            err.println("--speed " + speed + ": not a speed; give a number from 0.1 to 100000, or max");
+            err.println(
+                    "--speed " + PlainText.of(speed, 40) + ": not a speed; give a number from 0.1 to 100000, or max");
             return ExitCode.USAGE;
         }
         if (report != null && !headless) {
@@ -122,7 +124,9 @@ final class ReplayCommand implements Callable<Integer> {
                     to.accept(line);
                 }
             } catch (IOException e) {
-                err.println(path + ": cannot be read: " + e.getMessage() + "; give a recording (.jsonl or .jsonl.gz)");
+                err.println(PlainText.of(
+                        path + ": cannot be read: " + e.getMessage() + "; give a recording (.jsonl or .jsonl.gz)",
+                        800));
                 return false;
             }
         }

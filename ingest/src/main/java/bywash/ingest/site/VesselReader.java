@@ -61,8 +61,17 @@ final class VesselReader {
 
     private Vessel vessel(Node key, Node value, String id) {
         Vessel nothing = new Vessel(id, VesselRole.SUMP, null, Double.NaN, Double.NaN, null);
-        YamlMap map =
-                YamlMap.at(problems, "vessel " + id + ": ", key, value, "role", "shape", "volume", "overflow", "feeds");
+        YamlMap map = YamlMap.at(
+                problems,
+                "vessel " + id + ": ",
+                key,
+                value,
+                "role",
+                "shape",
+                "volume",
+                "overflow",
+                "feeds",
+                "media-porosity");
         if (map == null) {
             return nothing;
         }
@@ -81,7 +90,20 @@ final class VesselReader {
         if (feeds != null && role != null && role != VesselRole.RESERVE) {
             map.fault("feeds", "feeds stands at a vessel that is no reserve", "feeds only where role is reserve");
         }
-        return new Vessel(id, role == null ? VesselRole.SUMP : role, shape, volume, overflow, feeds);
+        VesselRole known = role == null ? VesselRole.SUMP : role;
+        return new Vessel(id, known, shape, volume, overflow, feeds, porosity(map, role, known));
+    }
+
+    private static double porosity(YamlMap map, @Nullable VesselRole role, VesselRole known) {
+        double usual = known == VesselRole.GROW_BED ? Vessel.USUAL_POROSITY : 1;
+        double porosity = map.measureOr("media-porosity", Dimension.FRACTION, 0.05, 1, usual);
+        if (map.has("media-porosity") && role != null && role != VesselRole.GROW_BED) {
+            map.fault(
+                    "media-porosity",
+                    "media-porosity stands at a vessel that is no grow-bed",
+                    "media-porosity only where role is grow-bed");
+        }
+        return porosity;
     }
 
     private static double overflow(YamlMap map, @Nullable VesselShape shape) {

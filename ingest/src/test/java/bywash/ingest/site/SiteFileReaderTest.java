@@ -74,6 +74,29 @@ class SiteFileReaderTest {
     }
 
     @Test
+    void readsTheMediaPorosityOfABedAndRefusesItElsewhere() {
+        String text = """
+                name: Larkfield glasshouse
+                id: larkfield
+                time-zone: Europe/Dublin
+                vessels:
+                  bed: {role: grow-bed, volume: 180 L, media-porosity: 46 %}
+                  raft: {role: grow-bed, volume: 180 L, media-porosity: 100 %}
+                  usual: {role: grow-bed, volume: 180 L}
+                  tank: {role: fish-tank, volume: 1500 L@}
+                probes:
+                  - {id: a, vessel: tank, quantity: orp, topic: t, payload: number, unit: mV}
+                """;
+        SiteFileResult good = SiteFileReader.read(text.replace("@", ""), "site.yaml");
+        Site site = ((SiteFileResult.Good) good).siteFile().site();
+        assertEquals(0.46, site.vessel("bed").orElseThrow().mediaPorosity(), 1e-12);
+        assertEquals(1, site.vessel("raft").orElseThrow().mediaPorosity(), 1e-12);
+        assertEquals(Vessel.USUAL_POROSITY, site.vessel("usual").orElseThrow().mediaPorosity(), 1e-12);
+        SiteFileResult bad = SiteFileReader.read(text.replace("@", ", media-porosity: 40 %"), "site.yaml");
+        assertEquals(1, ((SiteFileResult.Faulty) bad).problems().size());
+    }
+
+    @Test
     void tellsEveryFaultAtOnce() {
         String text = """
                 name: Larkfield glasshouse
@@ -112,7 +135,7 @@ class SiteFileReaderTest {
                                 "site.yaml:7: broker: url \"http://127.0.0.1\" has a scheme that is not known; "
                                         + "mqtt, mqtts, ws or wss, such as mqtt://127.0.0.1:1883",
                                 "site.yaml:9: vessel sump: key \"overflw\" is not known; did you mean \"overflow\"? "
-                                        + "Allowed: role, shape, volume, overflow or feeds",
+                                        + "Allowed: role, shape, volume, overflow, feeds or media-porosity",
                                 "site.yaml:9: shape of sump: width \"0.8\" has no unit; a length in " + lengths,
                                 "site.yaml:10: shape of reserve: diameter -1 m is out of range; 1 mm to 50000 mm",
                                 "site.yaml:10: shape of reserve: height \"1.2 L\" is a volume, not a length; a length in "

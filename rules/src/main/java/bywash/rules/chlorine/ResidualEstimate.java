@@ -1,5 +1,6 @@
 package bywash.rules.chlorine;
 
+import bywash.rules.water.ChlorineLimit;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -10,6 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param probability that the acute criterion is passed, 0 to 1
  * @param acuteAt when the likely value passes the acute criterion at the present rate; null when it does not
  * @param evidence one line each, in words, with the weight
+ * @param acute when the acute criterion is passed, with its range
+ * @param chronic when the chronic criterion is passed, with its range
  */
 public record ResidualEstimate(
         double lowUgL,
@@ -17,8 +20,35 @@ public record ResidualEstimate(
         double highUgL,
         double probability,
         @Nullable Instant acuteAt,
-        List<String> evidence) {
+        List<String> evidence,
+        Crossing acute,
+        Crossing chronic) {
+    /** US EPA criterion maximum concentration, fresh water, one hour, ug/L. */
+    public static final double ACUTE_UG_L = ChlorineLimit.EPA_ACUTE.limitUgL();
+
+    /** US EPA criterion continuous concentration, fresh water, four days, ug/L. */
+    public static final double CHRONIC_UG_L = ChlorineLimit.EPA_CHRONIC.limitUgL();
+
     public ResidualEstimate {
         evidence = List.copyOf(evidence);
+    }
+
+    /** Without what lies ahead of the range. */
+    public ResidualEstimate(
+            double lowUgL,
+            double likelyUgL,
+            double highUgL,
+            double probability,
+            @Nullable Instant acuteAt,
+            List<String> evidence) {
+        this(
+                lowUgL,
+                likelyUgL,
+                highUgL,
+                probability,
+                acuteAt,
+                evidence,
+                Crossing.none(ACUTE_UG_L),
+                Crossing.none(CHRONIC_UG_L));
     }
 }

@@ -3,9 +3,10 @@ package bywash.rules.chlorine;
 import bywash.rules.detect.FlowFinding;
 import bywash.rules.site.Disinfectant;
 import bywash.rules.site.Site;
+import bywash.rules.site.SystemVolume;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
-import java.time.Duration;
+import bywash.rules.water.LossFit;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,33 +19,28 @@ import org.jspecify.annotations.Nullable;
 
 /** Follows the residual in the system: what came in by the balance, at the strength of its source, less decay. */
 public final class ResidualTracker {
-    /** US EPA 440/5-84-030 (1985), criterion maximum concentration, fresh water, one hour, ug/L. */
-    public static final double ACUTE_UG_L = 19;
-
-    private static final double MAINS_HIGH = 1.5;
-
-    /** Litres of one inflow already taken into the balance. */
-    private record Taken(Instant since, double litres) {}
-
     private final Site site;
-    private final SystemResidual residual = new SystemResidual();
+    private final SystemBalance balance;
     private final OrpBaseline orp = new OrpBaseline();
     private final TreeMap<String, ReserveBatch> batches = new TreeMap<>();
-    private final TreeMap<String, Taken> taken = new TreeMap<>();
-    private double enteredL;
-    private double rateUgLMin;
     private @Nullable Instant inflowSince;
-    private @Nullable Instant last;
 
     public ResidualTracker(Site site) {
         this.site = site;
+        boolean chloramine = site.mains().disinfectant() == Disinfectant.CHLORAMINE;
+        this.balance = new SystemBalance(chloramine ? SystemLoss.CHLORAMINE : SystemLoss.CHLORINE);
         for (Vessel reserve : site.vessels(VesselRole.RESERVE)) {
-            batches.put(reserve.id(), new ReserveBatch(site.mains()));
+            batches.put(reserve.id(), new ReserveBatch(reserve.id(), site.mains(), reserve.volumeL()));
         }
     }
 
     public @Nullable ReserveBatch batch(String reserve) {
         return batches.get(reserve);
+    }
+
+    /** Every reserve's batch at a time, by id. */
+    public List<BatchView> batches(Instant at) {
+        return batches.values().stream().map(b -> b.view(at)).toList();
     }
 
     /** Ids of the reserves that are known to be safe. */
@@ -63,31 +59,30 @@ public final class ResidualTracker {
     }
 
     /** A total-chlorine test, of a reserve or of the system. */
-    public void tested(String vessel, Instant at, double totalChlorineMgL, double systemL) {
+    public void tested(String vessel, Instant at, double totalMgL) {
         ReserveBatch batch = batches.get(vessel);
         if (batch != null) {
-            batch.tested(at, totalChlorineMgL);
+            batch.tested(at, totalMgL);
         } else {
-            residual.tested(totalChlorineMgL, systemL);
+            balance.tested(totalMgL, StrictMath.max(LossFit.LEAST_READING_MG_L, 0.1 * totalMgL));
         }
     }
 
-    /** One tick: decay since the last, then what each finding says has come in. */
-    public void tick(Instant at, Map<String, FlowFinding> findings) {
-        if (last != null) {
-            residual.decay(Duration.between(last, at).toMillis() / 3_600_000.0);
-        }
-        last = at;
-        rateUgLMin = 0;
+    /**
+     * One tick: loss since the last, then what each finding says has come in.
+     *
+     * @param spilling whether a vessel of the system runs over
+     */
+    public void tick(Instant at, Map<String, FlowFinding> findings, SystemVolume volume, boolean spilling) {
+        balance.tick(at, volume, spilling);
         boolean flows = false;
         for (Map.Entry<String, FlowFinding> entry : findings.entrySet()) {
             flows |= take(at, entry.getKey(), entry.getValue());
         }
         if (flows && inflowSince == null) {
             inflowSince = at;
-        } else if (!flows && likelyUgL() < 1) {
+        } else if (!flows && balance.residual().likelyMgL() < 1e-3) {
             inflowSince = null;
-            enteredL = 0;
         }
     }
 
@@ -97,72 +92,61 @@ public final class ResidualTracker {
             case PLANNED, UNPLANNED_INFLOW, LINE_NOT_SHUT -> since != null;
             case LEARNING, QUIET, UNPLANNED_LOSS, DRAIN_DOWN -> false;
         };
-        if (!flows || since == null || batches.containsKey(vessel)) {
+        if (batches.containsKey(vessel)) {
             return false;
         }
-        Taken before = taken.get(vessel);
-        double seen = before != null && before.since().equals(since) ? before.litres() : 0;
-        double litres = StrictMath.max(0, finding.volumeL() - seen);
-        taken.put(vessel, new Taken(since, StrictMath.max(seen, finding.volumeL())));
-        double error = finding.volumeL() > 0 ? StrictMath.min(1, 2 * finding.volumeSeL() / finding.volumeL()) : 1;
-        double strong = strongMgL(at, finding.source());
-        double likely = likelyMgL(at, finding.source());
-        residual.inflow(
-                litres * (1 - error) * weakMgL(at, finding.source()), litres * likely, litres * (1 + error) * strong);
-        enteredL += litres;
-        rateUgLMin += StrictMath.max(0, finding.rateLMin()) * likely / site.systemVolumeL() * 1000;
+        if (!flows || since == null) {
+            balance.ended(vessel);
+            return false;
+        }
+        double litres = StrictMath.max(0, finding.volumeL());
+        double error = 2 * StrictMath.max(0, finding.volumeSeL());
+        balance.inflow(
+                vessel,
+                new Inflow(
+                        since,
+                        at,
+                        new Litres(StrictMath.max(0, litres - error), litres, litres + error),
+                        StrictMath.max(0, finding.rateLMin()),
+                        strength(at, finding.source()),
+                        finding.source()));
         return true;
     }
 
-    private double strongMgL(Instant at, String source) {
+    private Residual strength(Instant at, String source) {
         ReserveBatch batch = batches.get(source);
-        if (batch != null) {
-            return batch.highMgL(at);
-        }
-        return site.mains().disinfectant() == Disinfectant.NONE
-                ? 0
-                : site.mains().residualMgL() * MAINS_HIGH;
-    }
-
-    private double likelyMgL(Instant at, String source) {
-        ReserveBatch batch = batches.get(source);
-        if (batch != null) {
-            return batch.knownSafe() ? 0 : (batch.lowMgL(at) + batch.highMgL(at)) / 2;
-        }
-        return site.mains().disinfectant() == Disinfectant.NONE
-                ? 0
-                : site.mains().residualMgL();
-    }
-
-    private double weakMgL(Instant at, String source) {
-        ReserveBatch batch = batches.get(source);
-        return batch != null ? batch.lowMgL(at) : 0;
-    }
-
-    private double likelyUgL() {
-        return residual.likelyUgL(site.systemVolumeL());
+        return batch != null ? batch.residual(at) : Residual.ofUnknownSource(site.mains());
     }
 
     /** The estimate at {@code at}. */
     public ResidualEstimate estimate(@Nullable Instant at, boolean orpExpected) {
-        double systemL = site.systemVolumeL();
-        double low = residual.lowUgL(systemL);
-        double likely = residual.likelyUgL(systemL);
-        double high = residual.highUgL(systemL);
+        Residual residual = balance.residual();
+        double low = residual.lowMgL() * 1000;
+        double likely = residual.likelyMgL() * 1000;
+        double high = residual.highMgL() * 1000;
         List<String> evidence = new ArrayList<>();
         evidence.add(
-                enteredL < 1
+                balance.enteredL() < 1
                         ? "Balance: no water known to have come in"
                         : String.format(
-                                Locale.ROOT, "Balance: %.0f L came in, system holds %.0f L", enteredL, systemL));
+                                Locale.ROOT,
+                                "Balance: %.0f L came in, system holds %.0f L (%.0f to %.0f)",
+                                balance.enteredL(),
+                                balance.systemL().likelyL(),
+                                balance.systemL().lowL(),
+                                balance.systemL().highL()));
         double ratio = orpRatio(at, orpExpected, evidence);
-        double prior = Exceedance.probability(low, likely, high, ACUTE_UG_L);
+        double prior = Exceedance.probability(low, likely, high, ResidualEstimate.ACUTE_UG_L);
         double odds = prior / StrictMath.max(1e-9, 1 - prior) * ratio;
-        Instant acuteAt = null;
-        if (at != null && rateUgLMin > 0 && likely < ACUTE_UG_L) {
-            acuteAt = at.plusMillis((long) ((ACUTE_UG_L - likely) / rateUgLMin * 60_000));
+        double probability = odds / (1 + odds);
+        if (at == null) {
+            return new ResidualEstimate(low, likely, high, probability, null, evidence);
         }
-        return new ResidualEstimate(low, likely, high, odds / (1 + odds), acuteAt, evidence);
+        Forecast forecast = new Forecast(balance);
+        Crossing acute = forecast.crossing(at, ResidualEstimate.ACUTE_UG_L);
+        Crossing chronic = forecast.crossing(at, ResidualEstimate.CHRONIC_UG_L);
+        Instant acuteAt = acute.rising() && likely < ResidualEstimate.ACUTE_UG_L ? acute.likely() : null;
+        return new ResidualEstimate(low, likely, high, probability, acuteAt, evidence, acute, chronic);
     }
 
     private double orpRatio(@Nullable Instant at, boolean expected, List<String> evidence) {

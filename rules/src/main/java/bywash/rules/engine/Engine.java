@@ -2,6 +2,7 @@ package bywash.rules.engine;
 
 import bywash.rules.alarm.AlarmBoard;
 import bywash.rules.alarm.AlarmTransition;
+import bywash.rules.chlorine.ReserveBatch;
 import bywash.rules.chlorine.ResidualTracker;
 import bywash.rules.detect.FlowFinding;
 import bywash.rules.detect.WaterBalance;
@@ -17,6 +18,7 @@ import bywash.rules.site.Probe;
 import bywash.rules.site.Quantity;
 import bywash.rules.site.Site;
 import bywash.rules.site.Stocking;
+import bywash.rules.site.SystemVolume;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
 import java.time.Instant;
@@ -43,6 +45,7 @@ public final class Engine {
     private final ProbeRules probeRules;
     private final FlowRules flowRules;
     private final SystemRules systemRules;
+    private final NitrogenRules nitrogenRules;
     private final EntryRules entryRules;
     private Stocking stocking;
     private @Nullable Instant at;
@@ -58,7 +61,8 @@ public final class Engine {
         this.probeRules = new ProbeRules(bands, board);
         this.flowRules = new FlowRules(board);
         this.systemRules = new SystemRules(site, board, balance, residual);
-        this.entryRules = new EntryRules(site, board, balance, residual);
+        this.nitrogenRules = new NitrogenRules(site, board);
+        this.entryRules = new EntryRules(board, balance, residual, nitrogenRules);
         for (Probe probe : site.probes()) {
             ProbeMonitor monitor = new ProbeMonitor(probe);
             monitors.put(probe.id(), monitor);
@@ -118,7 +122,12 @@ public final class Engine {
                     + " mm");
             return;
         }
-        balance.level(vessel.id(), reading.at(), StrictMath.max(0, StrictMath.min(height, depth)));
+        double inside = StrictMath.max(0, StrictMath.min(height, depth));
+        balance.level(vessel.id(), reading.at(), inside);
+        ReserveBatch batch = residual.batch(vessel.id());
+        if (batch != null) {
+            batch.level(reading.at(), vessel.shape().volumeL(inside));
+        }
     }
 
     private boolean inSystem(Probe probe) {
@@ -141,9 +150,16 @@ public final class Engine {
             }
             flowRules.tick(vessel, finding, believedLevel(vessel, now), now);
         }
-        residual.tick(now, findings);
+        residual.tick(now, findings, SystemVolume.of(site, v -> believedLevel(v, now)), spilling(now));
         systemRules.tick(now, findings, monitors.values(), feedUp, feedDetail);
+        nitrogenRules.tick(now, monitors.values(), stocking);
         board.tick(now);
+    }
+
+    private boolean spilling(Instant now) {
+        return site.vessels().stream()
+                .filter(v -> v.role() != VesselRole.RESERVE)
+                .anyMatch(v -> believedLevel(v, now) >= v.overflowMm());
     }
 
     private double believedLevel(Vessel vessel, @Nullable Instant now) {

@@ -5,34 +5,37 @@ import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.Condition;
 import bywash.rules.chlorine.ReserveBatch;
 import bywash.rules.chlorine.ResidualTracker;
+import bywash.rules.chlorine.Treatment;
+import bywash.rules.detect.TopUp;
 import bywash.rules.detect.WaterBalance;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.Acknowledge;
 import bywash.rules.event.OperatorEntry.BatchFill;
+import bywash.rules.event.OperatorEntry.BatchTreat;
 import bywash.rules.event.OperatorEntry.Shelve;
 import bywash.rules.event.OperatorEntry.StockingChange;
 import bywash.rules.event.OperatorEntry.TopUpEnd;
 import bywash.rules.event.OperatorEntry.TopUpStart;
 import bywash.rules.event.OperatorEntry.Unshelve;
 import bywash.rules.event.OperatorEntry.WaterTest;
-import bywash.rules.site.Site;
 import bywash.rules.site.Stocking;
+import java.util.function.Consumer;
 
 /** What each operator entry changes. Entries that only stand on record change nothing here. */
 final class EntryRules {
     /** Upper limit for nitrite with fish, mg/L. FAO Technical Paper 589 (2014), from memory. */
     private static final double NITRITE_MG_L = 1.0;
 
-    private final Site site;
     private final AlarmBoard board;
     private final WaterBalance balance;
     private final ResidualTracker residual;
+    private final NitrogenRules nitrogen;
 
-    EntryRules(Site site, AlarmBoard board, WaterBalance balance, ResidualTracker residual) {
-        this.site = site;
+    EntryRules(AlarmBoard board, WaterBalance balance, ResidualTracker residual, NitrogenRules nitrogen) {
         this.board = board;
         this.balance = balance;
         this.residual = residual;
+        this.nitrogen = nitrogen;
     }
 
     /** Applies the entry and returns the stocking from here on. */
@@ -41,12 +44,12 @@ final class EntryRules {
             balance.topUpStarted(start);
         } else if (entry instanceof TopUpEnd end) {
             balance.topUpEnded(end);
+            released();
         } else if (entry instanceof BatchFill fill) {
             balance.batchFilled(fill);
-            ReserveBatch batch = residual.batch(fill.vessel());
-            if (batch != null) {
-                batch.filled(fill.at());
-            }
+            batch(fill.vessel(), batch -> batch.filled(fill.at(), fill.volumeL()));
+        } else if (entry instanceof BatchTreat treat) {
+            treat(treat);
         } else if (entry instanceof WaterTest test) {
             test(test);
         } else if (entry instanceof Acknowledge acknowledge) {
@@ -61,9 +64,32 @@ final class EntryRules {
         return stocking;
     }
 
+    private void batch(String reserve, Consumer<ReserveBatch> change) {
+        ReserveBatch batch = residual.batch(reserve);
+        if (batch != null) {
+            change.accept(batch);
+        }
+    }
+
+    private void released() {
+        TopUp topUp = balance.topUp();
+        if (topUp != null) {
+            batch(topUp.source(), batch -> batch.released(topUp.enteredL()));
+        }
+    }
+
+    /** A treatment by another word stands on record only. */
+    private void treat(BatchTreat treat) {
+        Treatment.of(treat.treatment())
+                .ifPresent(how -> batch(treat.vessel(), batch -> batch.treated(treat.at(), how, treat.amountG())));
+    }
+
     private void test(WaterTest test) {
+        nitrogen.test(test);
         if (test.quantity().equals("total-chlorine")) {
-            residual.tested(test.vessel(), test.at(), test.value(), site.systemVolumeL());
+            residual.tested(test.vessel(), test.at(), test.value());
+        } else if (test.quantity().equals("free-chlorine")) {
+            batch(test.vessel(), batch -> batch.testedFree(test.at(), test.value()));
         } else if (test.quantity().equals("nitrite")) {
             board.set(
                     AlarmKind.NITRITE_HIGH,

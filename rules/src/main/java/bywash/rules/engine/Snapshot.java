@@ -5,6 +5,8 @@ import bywash.rules.chlorine.ResidualEstimate;
 import bywash.rules.detect.TopUp;
 import bywash.rules.site.Site;
 import bywash.rules.site.Stocking;
+import bywash.rules.site.SystemVolume;
+import bywash.rules.site.Vessel;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -32,5 +34,18 @@ public record Snapshot(
         probes = List.copyOf(probes);
         vessels = List.copyOf(vessels);
         alarms = List.copyOf(alarms);
+    }
+
+    /** The recirculating water at the levels of this moment. */
+    public SystemVolume systemVolume() {
+        return SystemVolume.of(site, this::levelMm);
+    }
+
+    private double levelMm(Vessel vessel) {
+        return vessels.stream()
+                .filter(v -> v.vessel().id().equals(vessel.id()))
+                .mapToDouble(VesselStatus::levelMm)
+                .findFirst()
+                .orElse(Double.NaN);
     }
 }

@@ -3,6 +3,7 @@ package bywash.rules.engine;
 import bywash.rules.alarm.AlarmBoard;
 import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.Condition;
+import bywash.rules.chlorine.BatchView;
 import bywash.rules.chlorine.ReserveBatch;
 import bywash.rules.chlorine.ResidualEstimate;
 import bywash.rules.chlorine.ResidualTracker;
@@ -80,7 +81,7 @@ final class SystemRules {
         ResidualEstimate e = residual.estimate(at, orpExpected);
         Instant acuteAt = e.acuteAt();
         boolean soon = unplanned && acuteAt != null && acuteAt.isBefore(at.plus(ACT_WITHIN));
-        boolean passed = e.probability() >= LIKELY_ENOUGH && e.highUgL() > ResidualTracker.ACUTE_UG_L;
+        boolean passed = e.probability() >= LIKELY_ENOUGH && e.highUgL() > ResidualEstimate.ACUTE_UG_L;
         incident = unplanned || passed;
         Condition condition = null;
         if (soon || passed) {
@@ -116,14 +117,15 @@ final class SystemRules {
         boolean leaving = declared || (finding != null && finding.verdict() == Verdict.UNPLANNED_LOSS);
         Condition condition = null;
         if (leaving && !batch.knownSafe()) {
+            BatchView view = batch.view(at);
             condition = Condition.of(
                     "Water of " + reserve.id() + " is leaving and is not known to be safe",
-                    "The batch: " + batch.words(at) + ".",
+                    "The batch: " + view.words() + ".",
                     null,
                     "residual_low_mg_l",
-                    Text.round(batch.lowMgL(at), 2),
+                    Text.round(view.residual().lowMgL(), 2),
                     "residual_high_mg_l",
-                    Text.round(batch.highMgL(at), 2));
+                    Text.round(view.residual().highMgL(), 2));
         }
         board.set(AlarmKind.UNSAFE_RELEASE, reserve.id(), at, condition);
     }

@@ -45,12 +45,4 @@ public record Site(
     public List<Vessel> vessels(VesselRole role) {
         return vessels.stream().filter(v -> v.role() == role).toList();
     }
-
-    /** Volume that recirculates, all vessels but the reserves, L. */
-    public double systemVolumeL() {
-        return vessels.stream()
-                .filter(v -> v.role() != VesselRole.RESERVE)
-                .mapToDouble(Vessel::volumeL)
-                .sum();
-    }
 }

@@ -11,6 +11,8 @@ import org.jspecify.annotations.Nullable;
  * @param volumeL working volume, L; for a shaped vessel the volume at the overflow
  * @param overflowMm depth at which it overflows, mm; the shape's height where the file gives none; NaN without shape
  * @param feeds for a reserve, the vessel it releases into
+ * @param mediaPorosity share of a grow bed that water can fill between the media, above 0 to 1; 1 for a bed without media
+ *     and for every other role
  */
 public record Vessel(
         String id,
@@ -18,4 +20,22 @@ public record Vessel(
         @Nullable VesselShape shape,
         double volumeL,
         double overflowMm,
-        @Nullable String feeds) {}
+        @Nullable String feeds,
+        double mediaPorosity) {
+    /**
+     * Porosity of a bed of media where the site file gives none. Gravel has 25 to 40 %: R. A. Freeze and J. A. Cherry, 1979,
+     * Groundwater, table 2.4, from memory; rounder, coarser media such as expanded clay have somewhat more.
+     */
+    public static final double USUAL_POROSITY = 0.40;
+
+    /** A vessel whose media, if it is a bed, have the usual porosity. */
+    public Vessel(
+            String id,
+            VesselRole role,
+            @Nullable VesselShape shape,
+            double volumeL,
+            double overflowMm,
+            @Nullable String feeds) {
+        this(id, role, shape, volumeL, overflowMm, feeds, role == VesselRole.GROW_BED ? USUAL_POROSITY : 1);
+    }
+}

@@ -2,6 +2,7 @@ package bywash.tui.command;
 
 import bywash.ingest.site.SiteFile;
 import bywash.rules.site.Site;
+import bywash.rules.site.SystemVolume;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -34,12 +35,12 @@ final class CheckCommand implements Callable<Integer> {
                 .getOut()
                 .printf(
                         Locale.ROOT,
-                        "%s is good: %s, %d vessels, %d probes, %.0f L in the system%n",
+                        "%s is good: %s, %d vessels, %d probes, about %.0f L in the system%n",
                         site,
                         good.name(),
                         good.vessels().size(),
                         good.probes().size(),
-                        good.systemVolumeL());
+                        SystemVolume.of(good).likelyL());
         return ExitCode.GOOD;
     }
 }

@@ -81,7 +81,10 @@ public record TopUpCheck(double volumeL, double minutes, List<String> problems, 
                         ? "Mains water carries " + site.mains().disinfectant().word() + ", about " + residual + "."
                         : "Water of " + draft.source()
                                 + " is not known to be free of chlorine: no test since it was filled.");
-        double ugL = site.mains().residualMgL() * 1000 * volumeL / site.systemVolumeL();
+        double ugL = site.mains().residualMgL()
+                * 1000
+                * volumeL
+                / frame.snapshot().systemVolume().lowL();
         if (ugL > 0) {
             warnings.add("If untreated, this volume adds up to " + Words.number(ugL, 0)
                     + " ug/L; above 19 ug/L harms fish (EPA 1985). Test with a DPD kit first.");

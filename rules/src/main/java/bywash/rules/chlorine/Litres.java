@@ -1,0 +1,22 @@
+package bywash.rules.chlorine;
+
+/**
+ * An amount of water as a range.
+ *
+ * @param lowL low end, L, 0 or more
+ * @param likelyL best single value, L
+ * @param highL high end, L
+ */
+public record Litres(double lowL, double likelyL, double highL) {
+    public Litres {
+        if (!(lowL >= 0 && lowL <= likelyL && likelyL <= highL)) {
+            throw new IllegalArgumentException("litres " + lowL + ", " + likelyL + ", " + highL + " must rise from 0");
+        }
+    }
+
+    /** A known amount. */
+    public static Litres of(double litres) {
+        double l = StrictMath.max(0, litres);
+        return new Litres(l, l, l);
+    }
+}

@@ -11,6 +11,7 @@ import bywash.ingest.site.SiteFileReader;
 import bywash.ingest.site.SiteFileResult;
 import bywash.samples.demo.DemoFeed;
 import bywash.tui.demo.LoopbackBroker;
+import bywash.tui.view.EventLog;
 import bywash.tui.view.TrendBuffer;
 import bywash.tui.watch.LiveWatch;
 import bywash.tui.watch.PacedClock;
@@ -58,8 +59,10 @@ final class DemoCommand implements Callable<Integer> {
     private static int play(LoopbackBroker broker, double times, PrintWriter err) throws IOException {
         SiteFile file = site();
         List<RecordedLine> lines = DemoFeed.lines();
+        EventLog log = new EventLog();
         TrendBuffer trends = new TrendBuffer(ScreenRun.TREND_VALUES);
-        Pipeline pipeline = new Pipeline(file, t -> {}, r -> trends.add(r.probe(), r.at(), r.value()));
+        Pipeline pipeline = new Pipeline(file, log::alarm, r -> trends.add(r.probe(), r.at(), r.value()));
+        pipeline.onEntry(log::entry);
         int next = 0;
         while (next < lines.size() && lines.get(next).time().isBefore(DemoFeed.STORY)) {
             pipeline.accept(lines.get(next));
@@ -72,7 +75,7 @@ final class DemoCommand implements Callable<Integer> {
         BrokerSettings settings = new BrokerSettings(broker.url(), null, null, null, null);
         PacedClock clock = new PacedClock(DemoFeed.STORY, times);
         LiveWatch watch = new LiveWatch(pipeline, queue, clock, null);
-        watch.note("demo, " + Math.round(times) + " times faster than life");
+        watch.note("demo " + Math.round(times) + "x");
         CountDownLatch up = new CountDownLatch(1);
         try (MqttFeed feed = new MqttFeed(settings, topics, queue, clock, state -> {
             watch.feed(state);
@@ -85,7 +88,7 @@ final class DemoCommand implements Callable<Integer> {
             List<RecordedLine> story = lines.subList(next, lines.size());
             ScreenRun.daemon(() -> publish(broker, story, clock, watch, up), "demo")
                     .start();
-            return ScreenRun.show(() -> ScreenRun.frame(watch.latest(), trends), watch::enter, err);
+            return ScreenRun.show(() -> ScreenRun.frame(watch.latest(), trends, log), watch::enter, err);
         } finally {
             watch.stop();
         }

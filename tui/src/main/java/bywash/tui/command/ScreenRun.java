@@ -6,7 +6,9 @@ import bywash.rules.event.OperatorEntry;
 import bywash.tui.screen.DisplaySettings;
 import bywash.tui.screen.NoTerminalException;
 import bywash.tui.screen.TerminalSession;
+import bywash.tui.view.EventLog;
 import bywash.tui.view.Frame;
+import bywash.tui.view.Losses;
 import bywash.tui.view.TrendBuffer;
 import bywash.tui.watch.FrameSource;
 import bywash.tui.watch.Pipeline;
@@ -30,22 +32,24 @@ final class ScreenRun {
             return ExitCode.RECORDING;
         }
         TrendBuffer trends = new TrendBuffer(TREND_VALUES);
-        Pipeline pipeline = new Pipeline(file, t -> {}, r -> trends.add(r.probe(), r.at(), r.value()));
+        EventLog log = new EventLog();
+        Pipeline pipeline = new Pipeline(file, log::alarm, r -> trends.add(r.probe(), r.at(), r.value()));
+        pipeline.onEntry(log::entry);
         ReplayWatch watch = new ReplayWatch(pipeline, lines, times);
         Thread loop = daemon(watch, "replay");
         loop.start();
-        int code = show(() -> frame(watch.latest(), trends), watch::enter, err);
+        int code = show(() -> frame(watch.latest(), trends, log), watch::enter, err);
         watch.stop();
         return code;
     }
 
-    static Frame frame(FrameSource source, TrendBuffer trends) {
+    static Frame frame(FrameSource source, TrendBuffer trends, EventLog log) {
         return new Frame(
                 source.snapshot(),
                 trends,
+                log,
                 source.now(),
-                source.dropped(),
-                source.refused(),
+                new Losses(source.dropped(), source.refused(), source.late()),
                 source.safeReserves(),
                 source.note());
     }

@@ -5,6 +5,7 @@ import bywash.ingest.mqtt.InboundQueue;
 import bywash.ingest.mqtt.MqttFeed;
 import bywash.ingest.site.ProbeBinding;
 import bywash.ingest.site.SiteFile;
+import bywash.tui.view.EventLog;
 import bywash.tui.view.TrendBuffer;
 import bywash.tui.watch.AlarmLines;
 import bywash.tui.watch.LiveWatch;
@@ -61,25 +62,28 @@ final class WatchCommand implements Callable<Integer> {
         }
         PrintWriter out = spec.commandLine().getOut();
         TrendBuffer trends = new TrendBuffer(ScreenRun.TREND_VALUES);
+        EventLog log = new EventLog();
         AtomicBoolean live = new AtomicBoolean();
         Pipeline pipeline = new Pipeline(
                 file,
                 t -> {
+                    log.alarm(t);
                     if (headless && live.get()) {
                         out.print(AlarmLines.of(file.site().id(), t) + "\n");
                         out.flush();
                     }
                 },
                 r -> trends.add(r.probe(), r.at(), r.value()));
+        pipeline.onEntry(log::entry);
         long broken = journal.replay(pipeline::accept);
         if (broken > 0) {
             err.println(broken + " broken lines in the journal were passed over");
         }
         live.set(true);
-        return run(file, pipeline, journal, trends);
+        return run(file, pipeline, journal, trends, log);
     }
 
-    private int run(SiteFile file, Pipeline pipeline, FileJournal journal, TrendBuffer trends)
+    private int run(SiteFile file, Pipeline pipeline, FileJournal journal, TrendBuffer trends, EventLog log)
             throws IOException, InterruptedException {
         InboundQueue queue = new InboundQueue();
         LiveWatch watch = new LiveWatch(pipeline, queue, InstantSource.system(), journal);
@@ -95,7 +99,7 @@ final class WatchCommand implements Callable<Integer> {
                 return ExitCode.GOOD;
             }
             return ScreenRun.show(
-                    () -> ScreenRun.frame(watch.latest(), trends),
+                    () -> ScreenRun.frame(watch.latest(), trends, log),
                     watch::enter,
                     spec.commandLine().getErr());
         } finally {

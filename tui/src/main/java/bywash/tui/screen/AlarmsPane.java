@@ -8,15 +8,12 @@ import java.util.List;
 /** The alarms that are not normal; on a wide screen with their messages. */
 final class AlarmsPane {
     private static final int ROOMY = 110;
-    private static final int CHLORINE_ROWS = 5;
 
     private AlarmsPane() {}
 
     static int wanted(OverviewView view, int width) {
         int each = width >= ROOMY ? 3 : 1;
-        int evidence = view.chlorine().evidence().size();
-        return Math.max(
-                CHLORINE_ROWS + (width >= ROOMY ? evidence : 0), view.alarms().size() * each);
+        return view.alarms().size() * each;
     }
 
     static void draw(Picture picture, int row, int column, int rows, OverviewView view, int chosen) {

@@ -26,7 +26,9 @@ final class Bars {
         column = piece(picture, column, room, head.site(), Style.STRONG);
         column = piece(picture, column, room, head.time(), Style.PLAIN);
         column = piece(picture, column, room, head.feed(), Style.of(head.feedTone()));
-        piece(picture, column, room, head.counts(), Style.PLAIN);
+        if (column + head.counts().length() <= room) {
+            piece(picture, column, room, head.counts(), Style.PLAIN);
+        }
     }
 
     private static int piece(Picture picture, int column, int room, String text, Style style) {

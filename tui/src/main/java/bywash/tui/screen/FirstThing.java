@@ -1,8 +1,8 @@
 package bywash.tui.screen;
 
 import bywash.tui.view.AlarmDetail;
+import bywash.tui.view.OverviewView;
 import java.util.Locale;
-import org.jspecify.annotations.Nullable;
 
 /** The strip under the top line: what is wrong, since when, how long is left, what to do now, and why. */
 final class FirstThing {
@@ -10,10 +10,11 @@ final class FirstThing {
 
     private FirstThing() {}
 
-    static Lines lines(@Nullable AlarmDetail first, int width) {
+    static Lines lines(OverviewView view, int width) {
         Lines lines = new Lines(width);
+        AlarmDetail first = view.first();
         if (first == null) {
-            return lines.add("Nothing is wrong that the probes can see.", Style.PLAIN);
+            return lines.add(view.headline().text(), Style.of(view.headline().tone()));
         }
         String mark = first.line().mark();
         String what = mark.isEmpty() ? "It is over, not yet acknowledged: " + first.what() : mark + " " + first.what();

@@ -2,22 +2,57 @@ package bywash.tui.screen;
 
 import java.util.List;
 
-/** The few characters that differ between a UTF-8 and an ASCII terminal. */
-public record Glyphs(char line, char full, char empty, char pointer, String steps) {
-    private static final Glyphs UNICODE = new Glyphs('─', '█', '·', '▶', "▁▂▃▄▅▆▇█");
-    private static final Glyphs ASCII = new Glyphs('-', '#', '.', '>', "_.-'");
+/**
+ * The few characters that differ between a UTF-8 and an ASCII terminal.
+ *
+ * @param band empty, but within the normal band
+ * @param parts a cell filled from below, from nothing to full, in equal parts
+ */
+public record Glyphs(
+        char line,
+        char full,
+        char empty,
+        char band,
+        char pointer,
+        char wall,
+        char thickWall,
+        char corner,
+        char otherCorner,
+        String steps,
+        String parts) {
+    private static final Glyphs UNICODE =
+            new Glyphs('─', '█', '·', '░', '▶', '│', '┃', '└', '┘', "▁▂▃▄▅▆▇█", " ▁▂▃▄▅▆▇█");
+    private static final Glyphs ASCII = new Glyphs('-', '#', '.', '-', '>', '|', 'H', '+', '+', "_.-'", " _#");
 
     static Glyphs of(boolean unicode) {
         return unicode ? UNICODE : ASCII;
     }
 
-    /** A level as a bar of this many cells; blanks while unknown. */
+    /** A cell filled from below by a share; below 0 empty, above 1 full. */
+    char part(double share) {
+        int last = parts.length() - 1;
+        return Double.isNaN(share)
+                ? parts.charAt(0)
+                : parts.charAt((int) Math.max(0, Math.min(last, Math.round(share * last))));
+    }
+
+    /** A share as a bar of this many cells; blanks while unknown. */
     public String bar(double share, int cells) {
+        return bar(share, cells, Double.NaN, Double.NaN);
+    }
+
+    /** The same with a band marked where it is empty; blanks while unknown. */
+    public String bar(double share, int cells, double low, double high) {
         if (Double.isNaN(share)) {
             return " ".repeat(cells);
         }
-        int filled = (int) Math.round(share * cells);
-        return String.valueOf(full).repeat(filled) + String.valueOf(empty).repeat(cells - filled);
+        long filled = Math.round(share * cells);
+        StringBuilder bar = new StringBuilder();
+        for (int i = 0; i < cells; i++) {
+            boolean usual = (i + 1.0) / cells > low && (double) i / cells < high;
+            bar.append(i < filled ? full : usual ? band : empty);
+        }
+        return bar.toString();
     }
 
     /** A small trend; its height is the range of the values, but never less than the least span. */

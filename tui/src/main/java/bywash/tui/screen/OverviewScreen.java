@@ -8,22 +8,36 @@ final class OverviewScreen {
     static final int LEAST_WIDTH = 80;
     static final int LEAST_HEIGHT = 24;
     private static final int HEADINGS = 3;
+    private static final int ROOMY_WIDTH = 110;
+    private static final int LEAST_LOG = 3;
 
     private OverviewScreen() {}
 
     static void draw(Picture picture, Frame frame, int chosen) {
         OverviewView view = OverviewView.from(frame, ReadingsPane.trendColumns(picture.width()));
-        Lines first = FirstThing.lines(view.first(), picture.width());
+        Lines first = FirstThing.lines(view, picture.width());
         int strip = Math.min(first.size(), (picture.height() + 2) / 3);
-        int[] wanted = {view.readings().size(), VesselsPane.wanted(view), AlarmsPane.wanted(view, picture.width())};
+        int[] wanted = {
+            view.readings().size(), VesselsPane.wanted(view), LowerPanes.wanted(view, picture.width()),
+        };
         int[] rows = share(picture.height() - HEADINGS - strip, wanted);
 
         int row = first.drawFirst(picture, 0, strip, "[Enter: more]");
         row = ReadingsPane.draw(picture, row, rows[0], view);
         row = VesselsPane.draw(picture, row, rows[1], view);
-        int left = picture.width() * 38 / 80;
-        ChlorinePane.draw(picture, row, left, rows[2], view.chlorine());
-        AlarmsPane.draw(picture, row, left + 1, rows[2], view, chosen);
+        int spare = rows[2] - wanted[2];
+        if (picture.width() >= ROOMY_WIDTH && spare >= VesselPictures.ROWS) {
+            if (VesselPictures.fits(picture.width(), view.vessels())) {
+                row = VesselPictures.draw(picture, row, view.vessels());
+                spare -= VesselPictures.ROWS;
+            }
+        }
+        boolean log = spare > LEAST_LOG;
+        int lower = log ? wanted[2] : picture.height() - row - 1;
+        LowerPanes.draw(picture, row, lower, view, chosen);
+        if (log) {
+            LogPane.draw(picture, row + lower + 1, picture.height() - row - lower - 2, view.log());
+        }
     }
 
     /** One row each in turn until all have what they want or none is left; the last takes what remains. */

@@ -65,8 +65,7 @@ final class SessionLoop {
 
     private static boolean differs(Frame before, Frame now) {
         return before.snapshot() != now.snapshot()
-                || before.dropped() != now.dropped()
-                || before.refused() != now.refused()
+                || !before.losses().equals(now.losses())
                 || !before.replay().equals(now.replay())
                 || now.snapshot().at() == null;
     }

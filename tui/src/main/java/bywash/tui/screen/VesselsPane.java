@@ -50,7 +50,11 @@ final class VesselsPane {
         Style style = Style.of(vessel.tone());
         picture.put(row, 0, vessel.tone() == Tone.PLAIN ? "" : vessel.tone() == Tone.WARNING ? "!" : "!!", style);
         picture.put(row, 3, BAR - 3, vessel.name(), style);
-        picture.put(row, BAR, "[" + picture.glyphs().bar(vessel.fill(), CELLS) + "]", style);
+        picture.put(
+                row,
+                BAR,
+                "[" + picture.glyphs().bar(vessel.fill(), CELLS, vessel.usualLow(), vessel.usualHigh()) + "]",
+                style);
         picture.put(row, VOLUME + 1, FLOW - VOLUME - 1, vessel.volume(), Style.PLAIN);
         picture.put(row, FLOW + 1, FREEBOARD - FLOW - 1, vessel.netFlow(), style);
         picture.put(row, FREEBOARD + 1, WORD - FREEBOARD - 1, vessel.freeboard(), Style.PLAIN);

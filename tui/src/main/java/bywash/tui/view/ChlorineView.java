@@ -27,7 +27,7 @@ public record ChlorineView(
                 ? Tone.CRITICAL
                 : e.likelyUgL() > CHRONIC_UG_L ? Tone.WARNING : Tone.PLAIN;
         return new ChlorineView(
-                range, "acute 19, chronic 11 (EPA 1985)", chance, verdict(e, frame.at()), e.evidence(), tone);
+                range, "acute 19, chronic 11 ug/L (EPA 1985)", chance, verdict(e, frame.at()), e.evidence(), tone);
     }
 
     private static String verdict(ResidualEstimate e, Instant now) {

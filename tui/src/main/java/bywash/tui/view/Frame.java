@@ -7,19 +7,19 @@ import java.util.Set;
 /**
  * All that a screen draws from at one moment.
  *
- * @param trends recent values of each probe; shared with the loop that feeds it
+ * @param trends past values of each probe; shared with the loop that feeds it
+ * @param log what happened and what was entered; shared likewise
  * @param now the feed's own time, wall clock when live; the time that an entry made now is given
- * @param dropped messages lost because the hand-over was full
- * @param refused messages received that could not be read
+ * @param losses messages that did not reach the rules
  * @param safeSources ids of reserves whose water is known to be safe; empty when nothing is known
  * @param replay words on the position of a replay, empty when live
  */
 public record Frame(
         Snapshot snapshot,
-        TrendBuffer trends,
+        HistorySource trends,
+        EventLog log,
         Instant now,
-        long dropped,
-        long refused,
+        Losses losses,
         Set<String> safeSources,
         String replay) {
     public Frame {

@@ -19,14 +19,13 @@ public record HeadView(
         int all = s.alarms().size();
         String alarms = all == 0 ? "no alarms" : all + (all == 1 ? " alarm, " : " alarms, ") + fresh + " new";
         String detail = s.feedDetail().isEmpty() ? "" : ": " + s.feedDetail();
-        String counts = "dropped " + frame.dropped() + (frame.refused() > 0 ? ", refused " + frame.refused() : "");
         String feed = (s.feedUp() ? "feed up" : "FEED LOST" + detail)
                 + (frame.replay().isEmpty() ? "" : ", " + frame.replay());
         return new HeadView(
                 s.site().name(),
                 Words.clock(frame.at(), frame.at(), s.site().timeZone()),
                 feed,
-                counts,
+                frame.losses().words(),
                 alarms,
                 s.feedUp() ? Tone.PLAIN : Tone.WARNING,
                 fresh > 0 ? Tone.CRITICAL : Tone.PLAIN,

@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * Everything at a glance.
  *
- * @param first the first thing wrong; null when all is well
+ * @param first the first thing wrong; null when no alarm stands
+ * @param headline what is said then
  * @param readings the abnormal before the good
  * @param unprobed vessels without a level probe, in words; empty when there are none
  * @param topUp the running or last top-up in words; empty when there was none
@@ -18,12 +19,15 @@ import org.jspecify.annotations.Nullable;
 public record OverviewView(
         HeadView head,
         @Nullable AlarmDetail first,
+        Headline headline,
         List<ReadingLine> readings,
         List<VesselLine> vessels,
         String unprobed,
         String topUp,
         ChlorineView chlorine,
-        List<AlarmLine> alarms) {
+        List<AlarmLine> alarms,
+        List<LogLine> log) {
+    private static final int LOG_LINES = 30;
 
     /** @param trendColumns how many columns the trend has room for */
     public static OverviewView from(Frame frame, int trendColumns) {
@@ -41,6 +45,7 @@ public record OverviewView(
         return new OverviewView(
                 HeadView.from(frame),
                 AlarmDetail.first(frame),
+                Headline.from(frame),
                 readings,
                 s.vessels().stream()
                         .filter(v -> v.flow() != null)
@@ -49,6 +54,7 @@ public record OverviewView(
                 unprobed,
                 TopUpProgress.words(frame),
                 ChlorineView.from(frame),
-                s.alarms().stream().map(a -> AlarmLine.from(a, frame)).toList());
+                s.alarms().stream().map(a -> AlarmLine.from(a, frame)).toList(),
+                LogLine.newest(frame, LOG_LINES));
     }
 }

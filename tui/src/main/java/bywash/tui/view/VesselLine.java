@@ -2,18 +2,23 @@ package bywash.tui.view;
 
 import bywash.rules.detect.FlowFinding;
 import bywash.rules.engine.VesselStatus;
+import bywash.rules.site.Band;
 import java.time.Instant;
 
 /**
  * One vessel with a level probe.
  *
  * @param fill level as a share of the overflow height, 0 to 1; NaN while unknown
+ * @param usualLow lower end of the normal band, as such a share; NaN while unknown
+ * @param usualHigh upper end likewise
  * @param word what its water does
  * @param left time to overflow or to dry, empty when neither comes
  */
 public record VesselLine(
         String name,
         double fill,
+        double usualLow,
+        double usualHigh,
         String volume,
         String netFlow,
         String freeboard,
@@ -24,16 +29,23 @@ public record VesselLine(
     static VesselLine from(VesselStatus status, Frame frame) {
         DisplayUnits units = new DisplayUnits(frame.snapshot().site().units());
         FlowFinding flow = status.flow();
-        double fill = status.levelMm() / status.vessel().overflowMm();
+        double overflowMm = status.vessel().overflowMm();
+        Band usual = NormalLevel.of(status.vessel(), frame);
         return new VesselLine(
                 status.vessel().id(),
-                Math.max(0, Math.min(1, fill)),
+                share(status.levelMm() / overflowMm),
+                usual == null ? Double.NaN : share(usual.low() / overflowMm),
+                usual == null ? Double.NaN : share(usual.high() / overflowMm),
                 units.volume(status.volumeL()),
                 units.netFlow(flow == null ? Double.NaN : flow.rateLMin()),
                 units.height(status.freeboardMm()),
                 flow == null ? "" : word(flow),
                 flow == null ? "" : left(flow, frame.at()),
                 flow == null ? Tone.PLAIN : tone(flow));
+    }
+
+    private static double share(double value) {
+        return Math.max(0, Math.min(1, value));
     }
 
     private static String word(FlowFinding flow) {

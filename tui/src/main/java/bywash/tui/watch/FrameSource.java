@@ -10,7 +10,7 @@ import java.util.Set;
  * @param note words for the head line: a replay's position, a journal's fault; empty when there is nothing to say
  */
 public record FrameSource(
-        Snapshot snapshot, Instant now, long dropped, long refused, Set<String> safeReserves, String note) {
+        Snapshot snapshot, Instant now, long dropped, long refused, long late, Set<String> safeReserves, String note) {
     public FrameSource {
         safeReserves = Set.copyOf(safeReserves);
     }

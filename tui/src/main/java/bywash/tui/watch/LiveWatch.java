@@ -33,7 +33,7 @@ public final class LiveWatch implements Runnable {
         this.queue = queue;
         this.clock = clock;
         this.journal = journal;
-        this.latest = new FrameSource(pipeline.snapshot(), clock.instant(), 0, 0, pipeline.safeReserves(), "");
+        this.latest = new FrameSource(pipeline.snapshot(), clock.instant(), 0, 0, 0, pipeline.safeReserves(), "");
     }
 
     /** Any thread: what the grower entered; on the record before the screen shows its effect. */
@@ -106,6 +106,12 @@ public final class LiveWatch implements Runnable {
     private FrameSource frame(Instant now) {
         String words = journal != null && !journal.fault().isEmpty() ? journal.fault() : note;
         return new FrameSource(
-                pipeline.snapshot(), now, queue.dropped(), pipeline.refused(), pipeline.safeReserves(), words);
+                pipeline.snapshot(),
+                now,
+                queue.dropped(),
+                pipeline.refused(),
+                pipeline.late(),
+                pipeline.safeReserves(),
+                words);
     }
 }

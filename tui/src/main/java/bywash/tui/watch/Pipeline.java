@@ -27,6 +27,7 @@ public final class Pipeline {
     private final Consumer<AlarmTransition> transitions;
     private final Consumer<Reading> readings;
     private final Sink sink = new Sink();
+    private Consumer<OperatorEntry> entries = entry -> {};
     private long messages;
     private long refused;
     private long unknownTopics;
@@ -38,6 +39,11 @@ public final class Pipeline {
         this.transitions = transitions;
         this.readings = readings;
         this.order = new EventTimeOrder(EventTimeOrder.DEFAULT_LATENESS, this::apply, late -> {});
+    }
+
+    /** Who is told of each entry as it reaches the rules. */
+    public void onEntry(Consumer<OperatorEntry> to) {
+        entries = to;
     }
 
     /** One line of a recording or of the live feed. */
@@ -72,6 +78,8 @@ public final class Pipeline {
     private void apply(EngineEvent event) {
         if (event instanceof ReadingArrived arrived) {
             readings.accept(arrived.reading());
+        } else if (event instanceof OperatorActed acted) {
+            entries.accept(acted.entry());
         }
         for (AlarmTransition transition : engine.apply(event)) {
             transitions.accept(transition);

@@ -25,7 +25,7 @@ public final class ReplayWatch implements Runnable {
         this.lines = lines;
         this.times = times;
         Instant start = lines.isEmpty() ? Instant.EPOCH : lines.get(0).time();
-        this.latest = new FrameSource(pipeline.snapshot(), start, 0, 0, pipeline.safeReserves(), "replay");
+        this.latest = new FrameSource(pipeline.snapshot(), start, 0, 0, 0, pipeline.safeReserves(), "replay");
     }
 
     public void enter(OperatorEntry entry) {
@@ -66,7 +66,13 @@ public final class ReplayWatch implements Runnable {
             }
             pipeline.advanceTo(now);
             latest = new FrameSource(
-                    pipeline.snapshot(), now, 0, pipeline.refused(), pipeline.safeReserves(), words(next));
+                    pipeline.snapshot(),
+                    now,
+                    0,
+                    pipeline.refused(),
+                    pipeline.late(),
+                    pipeline.safeReserves(),
+                    words(next));
             LockSupport.parkNanos(PAUSE_NANOS);
         }
     }

@@ -2,6 +2,7 @@ package bywash.tui.screen;
 
 import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.AlarmState;
+import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.alarm.AlarmView;
 import bywash.rules.alarm.Guidance;
 import bywash.rules.chlorine.ResidualEstimate;
@@ -12,6 +13,7 @@ import bywash.rules.engine.ProbeStatus;
 import bywash.rules.engine.ProbeStatus.Health;
 import bywash.rules.engine.Snapshot;
 import bywash.rules.engine.VesselStatus;
+import bywash.rules.event.OperatorEntry;
 import bywash.rules.site.Band;
 import bywash.rules.site.Disinfectant;
 import bywash.rules.site.Mains;
@@ -24,12 +26,15 @@ import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
 import bywash.rules.vessel.Box;
 import bywash.rules.vessel.VerticalCylinder;
+import bywash.tui.view.EventLog;
 import bywash.tui.view.Frame;
+import bywash.tui.view.Losses;
 import bywash.tui.view.TrendBuffer;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -107,6 +112,46 @@ final class Frames {
         return frame(site(Units.METRIC), healthy(), vessels, residual, alarms, null);
     }
 
+    /** Oxygen is under its band, the alarm still waits out its on-delay. */
+    static Frame oxygenLowNoAlarmYet() {
+        List<ProbeStatus> probes = new ArrayList<>(healthy());
+        probes.set(1, good(1, 4.62, new Band(5, Double.POSITIVE_INFINITY)));
+        return frame(site(Units.METRIC), probes, still(), clean(), List.of(), null);
+    }
+
+    static Frame feedLost() {
+        Snapshot s = quiet().snapshot();
+        Snapshot lost = new Snapshot(
+                s.site(),
+                NOW,
+                s.stocking(),
+                s.probes(),
+                s.vessels(),
+                s.residual(),
+                s.alarms(),
+                null,
+                false,
+                "connection refused; next try in 8 s");
+        return new Frame(lost, trends(), log(List.of()), NOW, Losses.NONE, Set.of(), "");
+    }
+
+    static Frame losing() {
+        Frame f = quiet();
+        return new Frame(f.snapshot(), f.trends(), f.log(), NOW, new Losses(0, 2, 3), Set.of(), "");
+    }
+
+    /** Just started: nothing has come in. */
+    static Frame waiting() {
+        List<ProbeStatus> probes = PROBES.stream()
+                .map(p -> new ProbeStatus(p, Double.NaN, null, Health.WAITING, null, Double.NaN))
+                .toList();
+        FlowFinding learning =
+                new FlowFinding("sump", Verdict.LEARNING, Double.NaN, 0, 0, 0, null, "unknown", null, null, "");
+        List<VesselStatus> vessels = List.of(
+                new VesselStatus(SUMP, Double.NaN, Double.NaN, Double.NaN, learning), unprobed(TANK), unprobed(BED));
+        return frame(site(Units.METRIC), probes, vessels, clean(), List.of(), null);
+    }
+
     static Frame probeSilent() {
         List<ProbeStatus> probes = new ArrayList<>(healthy());
         probes.set(
@@ -157,16 +202,41 @@ final class Frames {
             List<AlarmView> alarms,
             @Nullable TopUp topUp) {
         Snapshot snapshot = new Snapshot(site, NOW, Stocking.FISH, probes, vessels, residual, alarms, topUp, true, "");
-        return new Frame(snapshot, trends(), NOW, 0, 0, Set.of(), "");
+        return new Frame(snapshot, trends(), log(alarms), NOW, Losses.NONE, Set.of(), "");
+    }
+
+    /** The alarms that stand as they were raised, and a few entries of the day. */
+    private static EventLog log(List<AlarmView> alarms) {
+        EventLog log = new EventLog();
+        log.entry(new OperatorEntry.Feed(at(-600), 180, 0.42));
+        log.entry(new OperatorEntry.WaterTest(at(-420), "reserve", "total-chlorine", 0));
+        log.entry(new OperatorEntry.Note(at(-90), "bed-1 pruned, two dead leaves in the sump"));
+        alarms.stream()
+                .sorted(Comparator.comparing(AlarmView::since))
+                .map(a -> new AlarmTransition(
+                        a.since(),
+                        a.kind(),
+                        a.subject(),
+                        AlarmState.UNACKNOWLEDGED,
+                        a.priority(),
+                        a.incident(),
+                        a.message(),
+                        Map.of()))
+                .forEach(log::alarm);
+        return log;
     }
 
     static TrendBuffer trends() {
-        TrendBuffer trends = new TrendBuffer(100);
+        TrendBuffer trends = new TrendBuffer(2000);
         for (int minute = -30; minute <= 0; minute++) {
             trends.add("fish-ph", at(minute), 6.8 + 0.004 * (minute + 30));
             trends.add("fish-do", at(minute), 7.4 - 0.02 * (minute + 30));
             trends.add("fish-temp", at(minute), 18.4);
             trends.add("fish-orp", at(minute), 305 + 20 * Math.sin(minute / 4.0));
+        }
+        for (int minute = -24 * 60; minute <= 0; minute++) {
+            trends.add("sump-level", at(minute), 400 + 40 * Math.sin(minute / 7.0));
+            trends.add("reserve-level", at(minute), 880 - 0.01 * (minute + 24 * 60));
         }
         return trends;
     }

@@ -37,6 +37,8 @@ final class PicturesTest {
         return Stream.of(
                         both("quiet", Frames.quiet(), ""),
                         both("valve-open", Frames.valveOpen(), ""),
+                        both("oxygen-low", Frames.oxygenLowNoAlarmYet(), ""),
+                        both("waiting", Frames.waiting(), ""),
                         both("probe-silent", Frames.probeSilent(), ""),
                         both("top-up-running", Frames.topUpRunning(), ""),
                         both("alarm", Frames.valveOpen(), "\n"),

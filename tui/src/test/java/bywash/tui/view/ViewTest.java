@@ -55,14 +55,17 @@ final class ViewTest {
     }
 
     @Test
-    void trendKeepsTheLatestAndLeavesGapsOpen() {
+    void trendKeepsTheLatestExactlyAndTheOlderAsMinutes() {
         TrendBuffer trends = new TrendBuffer(3);
         for (int i = 0; i < 5; i++) {
-            trends.add("p", NOW.minusSeconds(50 - 10L * i), i);
+            trends.add("p", NOW.minusSeconds(45 - 10L * i), i);
         }
         trends.add("p", NOW, Double.NaN);
         List<Double> columns = trends.columns("p", NOW, Duration.ofSeconds(50), 5);
-        assertEquals(List.of(Double.NaN, Double.NaN, 2.0, 3.0, 4.0), columns);
+        assertEquals(List.of(2.0, 2.0, 2.0, 3.0, 4.0), columns, "what is given up is still there as the minute's mean");
+        assertEquals(
+                List.of(Double.NaN, Double.NaN),
+                trends.columns("p", NOW.minusSeconds(600), Duration.ofSeconds(100), 2));
         assertTrue(
                 trends.columns("other", NOW, Duration.ofSeconds(50), 2).stream().allMatch(v -> v.isNaN()));
     }

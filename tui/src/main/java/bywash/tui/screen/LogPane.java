@@ -1,0 +1,31 @@
+package bywash.tui.screen;
+
+import bywash.tui.view.LogLine;
+import bywash.tui.view.Words;
+import java.util.List;
+
+/** The latest alarms and entries, newest first. */
+final class LogPane {
+    private static final int TEXT = 17;
+
+    private LogPane() {}
+
+    static void draw(Picture picture, int row, int rows, List<LogLine> log) {
+        picture.heading(row, 0, picture.width(), "LATEST  alarms and entries, newest first");
+        if (log.isEmpty()) {
+            picture.put(row + 1, 1, "none", Style.PLAIN);
+        }
+        int next = row + 1;
+        for (LogLine line : log) {
+            List<String> text = Words.wrap(line.text(), picture.width() - TEXT);
+            if (next + text.size() > row + 1 + rows) {
+                return;
+            }
+            picture.put(next, 0, line.mark(), Style.of(line.tone()));
+            picture.put(next, 3, line.when(), Style.PLAIN);
+            for (String part : text) {
+                picture.put(next++, TEXT, part, Style.of(line.tone()));
+            }
+        }
+    }
+}

@@ -1,0 +1,87 @@
+package bywash.tui.view;
+
+import bywash.rules.event.OperatorEntry;
+import bywash.rules.event.OperatorEntry.Acknowledge;
+import bywash.rules.event.OperatorEntry.BatchFill;
+import bywash.rules.event.OperatorEntry.BatchTreat;
+import bywash.rules.event.OperatorEntry.Calibrate;
+import bywash.rules.event.OperatorEntry.Feed;
+import bywash.rules.event.OperatorEntry.FishIn;
+import bywash.rules.event.OperatorEntry.Harvest;
+import bywash.rules.event.OperatorEntry.Note;
+import bywash.rules.event.OperatorEntry.Shelve;
+import bywash.rules.event.OperatorEntry.StockingChange;
+import bywash.rules.event.OperatorEntry.TopUpEnd;
+import bywash.rules.event.OperatorEntry.TopUpStart;
+import bywash.rules.event.OperatorEntry.Unshelve;
+import bywash.rules.event.OperatorEntry.WaterTest;
+import java.util.Locale;
+
+/** What the grower entered, as one line of words. */
+public final class EntryWords {
+    private EntryWords() {}
+
+    public static String of(OperatorEntry entry, DisplayUnits units) {
+        if (entry instanceof TopUpStart e) {
+            return "top-up of " + units.volume(e.volumeL()) + " into " + e.vessel() + " from " + e.source() + ", "
+                    + Words.span(e.duration());
+        }
+        if (entry instanceof TopUpEnd e) {
+            return "top-up into " + e.vessel() + " ended";
+        }
+        if (entry instanceof BatchFill e) {
+            return e.vessel() + " filled with " + units.volume(e.volumeL());
+        }
+        if (entry instanceof BatchTreat e) {
+            String amount = Double.isNaN(e.amountG()) ? "" : ", " + Words.number(e.amountG(), 1) + " g";
+            return e.vessel() + " treated: " + e.treatment() + amount;
+        }
+        if (entry instanceof WaterTest e) {
+            return "test of " + e.vessel() + ": " + e.quantity() + " " + TestKind.words(e.quantity(), e.value());
+        }
+        return fish(entry);
+    }
+
+    private static String fish(OperatorEntry entry) {
+        if (entry instanceof Feed e) {
+            String protein = Double.isNaN(e.proteinFraction())
+                    ? ""
+                    : ", protein " + Words.number(e.proteinFraction() * 100, 0) + " %";
+            return "fed " + Words.number(e.massG(), 0) + " g" + protein;
+        }
+        if (entry instanceof FishIn e) {
+            return e.count() + " " + e.species() + " in, cohort " + e.cohort() + ", " + Words.number(e.meanMassG(), 0)
+                    + " g each";
+        }
+        if (entry instanceof Harvest e) {
+            return e.count() + " harvested from cohort " + e.cohort();
+        }
+        if (entry instanceof StockingChange e) {
+            return "stocking is now " + e.stocking().name().toLowerCase(Locale.ROOT);
+        }
+        return desk(entry);
+    }
+
+    private static String desk(OperatorEntry entry) {
+        if (entry instanceof Calibrate e) {
+            return e.probe() + " calibrated: " + e.detail();
+        }
+        if (entry instanceof Acknowledge e) {
+            return "acknowledged " + (e.alarm() == null ? "all" : e.alarm() + " " + or(e.subject()));
+        }
+        if (entry instanceof Shelve e) {
+            return "shelved " + e.alarm() + " " + e.subject() + " for " + Words.span(e.duration());
+        }
+        if (entry instanceof Unshelve e) {
+            return "unshelved " + e.alarm() + " " + e.subject();
+        }
+        if (entry instanceof Note e) {
+            return "note: " + e.text();
+        }
+        return entry.word();
+    }
+
+    private static String or(@org.jspecify.annotations.Nullable String subject) {
+        return subject == null ? "everywhere" : subject;
+    }
+}

@@ -1,0 +1,60 @@
+package bywash.tui.view;
+
+import bywash.rules.alarm.AlarmState;
+import bywash.rules.alarm.AlarmTransition;
+import bywash.rules.alarm.Priority;
+import bywash.tui.view.EventLog.Event;
+import java.time.Instant;
+import java.util.List;
+
+/**
+ * One line of the event log.
+ *
+ * @param mark urgency without colour
+ */
+public record LogLine(Instant at, String when, String mark, String text, Tone tone, boolean entry) {
+
+    public static LogLine from(Event event, Frame frame) {
+        String when =
+                Words.clock(event.at(), frame.at(), frame.snapshot().site().timeZone());
+        if (event instanceof Event.Alarm alarm) {
+            AlarmTransition t = alarm.transition();
+            Tone tone = tone(t);
+            String mark = tone == Tone.CRITICAL ? "!!" : tone == Tone.WARNING ? "!" : "";
+            String what = t.state() == AlarmState.UNACKNOWLEDGED ? "RAISED. " + t.message() : words(t.state());
+            return new LogLine(event.at(), when, mark, t.kind().word() + " " + t.subject() + ": " + what, tone, false);
+        }
+        String text = event instanceof Event.Entry entry
+                ? EntryWords.of(
+                        entry.entry(), new DisplayUnits(frame.snapshot().site().units()))
+                : "";
+        return new LogLine(event.at(), when, "", text, Tone.PLAIN, true);
+    }
+
+    /** The newest, newest first. */
+    static List<LogLine> newest(Frame frame, int most) {
+        return frame.log().newestFirst().stream()
+                .limit(most)
+                .map(e -> from(e, frame))
+                .toList();
+    }
+
+    private static Tone tone(AlarmTransition t) {
+        if (t.state() != AlarmState.UNACKNOWLEDGED) {
+            return Tone.PLAIN;
+        }
+        return t.priority() == Priority.CRITICAL ? Tone.CRITICAL : Tone.WARNING;
+    }
+
+    private static String words(AlarmState state) {
+        return switch (state) {
+            case UNACKNOWLEDGED -> "raised";
+            case ACKNOWLEDGED -> "acknowledged";
+            case RETURNED_UNACKNOWLEDGED -> "over, not yet acknowledged";
+            case NORMAL -> "back to normal";
+            case SHELVED -> "shelved";
+            case SUPPRESSED -> "suppressed by design";
+            case OUT_OF_SERVICE -> "out of service";
+        };
+    }
+}

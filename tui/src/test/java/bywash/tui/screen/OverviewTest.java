@@ -1,0 +1,99 @@
+package bywash.tui.screen;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bywash.tui.view.Frame;
+import bywash.tui.view.Losses;
+import org.junit.jupiter.api.Test;
+
+/** What the overview says, and what it must never say. */
+final class OverviewTest {
+    private static final String ALL_WELL = "Nothing is wrong";
+
+    private static String text(Frame frame, int width, int height) {
+        return Screens.draw(frame, new ScreenModel(), false, width, height).text();
+    }
+
+    @Test
+    void allIsWellIsNeverSaidWhileAValueIsOutOfItsBandOrAlarmed() {
+        for (int[] size : new int[][] {{80, 24}, {120, 40}, {40, 12}}) {
+            assertTrue(text(Frames.quiet(), size[0], size[1]).contains(ALL_WELL));
+            for (Frame frame : new Frame[] {
+                Frames.oxygenLowNoAlarmYet(),
+                Frames.waiting(),
+                Frames.valveOpen(),
+                Frames.probeSilent(),
+                Frames.feedLost()
+            }) {
+                assertFalse(text(frame, size[0], size[1]).contains(ALL_WELL));
+            }
+        }
+    }
+
+    @Test
+    void aLowValueIsNamedWithItsBandBeforeItsAlarm() {
+        assertTrue(text(Frames.oxygenLowNoAlarmYet(), 80, 24)
+                .contains("! fish-tank oxygen is LOW (4.6 mg/L, good: above 5.0). No alarm yet"));
+    }
+
+    @Test
+    void aLostFeedIsInTheTopLineAtAnyWidth() {
+        for (int width : new int[] {30, 40, 60, 80, 120}) {
+            String top = text(Frames.feedLost(), width, 24).lines().findFirst().orElse("");
+            assertTrue(top.contains("FEED LOST"), top);
+        }
+    }
+
+    @Test
+    void messagesLostOnTheWayAreCountedByKind() {
+        assertEquals("none lost", Losses.NONE.words());
+        assertEquals("dropped 1, refused 2, late 3", new Losses(1, 2, 3).words());
+        assertTrue(text(Frames.losing(), 80, 24).contains("late 3"));
+    }
+
+    @Test
+    void nothingIsCutAtEightyByTwentyFour() {
+        for (Frame frame :
+                new Frame[] {Frames.quiet(), Frames.valveOpen(), Frames.probeSilent(), Frames.topUpRunning()}) {
+            String text = text(frame, 80, 24);
+            assertFalse(text.contains("~") || text.contains("more]"), text);
+            assertFalse(text.contains(" of 4") || text.contains(" of 6"), text);
+        }
+    }
+
+    @Test
+    void aSmallScreenStillShowsAndAcknowledgesAlarms() {
+        String text = text(Frames.valveOpen(), 40, 12);
+        assertTrue(text.contains("DO NOW Shut the valve"), text);
+        assertTrue(text.contains("unplanned-inflow sump"), text);
+        assertTrue(text.lines().toList().get(11).contains("a ack"), text);
+    }
+
+    @Test
+    void resizingKeepsThePlace() {
+        ScreenModel model = new ScreenModel();
+        Frame frame = Frames.valveOpen();
+        Keys.press(model, frame, "v");
+        Screens.draw(frame, model, false, 40, 12);
+        Screens.draw(frame, model, false, 120, 40);
+        assertEquals(1, model.choice().index(frame.snapshot().alarms()));
+        Keys.press(model, frame, "h");
+        Screens.draw(frame, model, false, 80, 10);
+        Keys.press(model, frame, "vvvv");
+        String before = Screens.draw(frame, model, false, 80, 10)
+                .text()
+                .lines()
+                .toList()
+                .get(2);
+        assertEquals(
+                before.replaceAll(" +\\[.*", ""),
+                Screens.draw(frame, model, false, 90, 14)
+                        .text()
+                        .lines()
+                        .toList()
+                        .get(2)
+                        .replaceAll(" +\\[.*", ""));
+    }
+}

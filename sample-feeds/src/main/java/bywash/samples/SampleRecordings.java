@@ -5,6 +5,7 @@ import bywash.samples.simulation.Action.FillReserve;
 import bywash.samples.simulation.Action.InflowIntoSump;
 import bywash.samples.simulation.Action.LevelSilent;
 import bywash.samples.simulation.Action.PumpOff;
+import bywash.samples.simulation.Action.RainIntoSump;
 import bywash.samples.simulation.Action.TestReserve;
 import bywash.samples.simulation.Action.TopUp;
 import bywash.samples.simulation.SimulatedSite;
@@ -16,13 +17,13 @@ import java.util.List;
 /** The labelled recordings: what happens in each, from which seed. Minutes count from the start. */
 public enum SampleRecordings {
     QUIET_SIPHONS(480, 11, List.of()),
-    VALVE_OPEN(300, 12, List.of(new FillReserve(180, 270, 3), new InflowIntoSump(210, 245, 8, 0.9))),
+    VALVE_OPEN(300, 12, List.of(new FillReserve(180, 270, 3, 0.9), new InflowIntoSump(210, 245, 8, 0.9))),
     HOSE_IN_SUMP(330, 13, List.of(new InflowIntoSump(240, 300, 4, 0.9))),
     PUMP_STOP_RESTART(360, 14, List.of(new PumpOff(200, 245))),
     DECLARED_TOP_UP(300, 15, List.of(new TestReserve(170, 0.0), new TopUp(200, 20, 6, 0, 0))),
     TOP_UP_DRIBBLING(330, 16, List.of(new TestReserve(170, 0.0), new TopUp(200, 15, 6, 1.5, 290))),
     PROBE_SILENT(280, 17, List.of(new LevelSilent(200, 240))),
-    RAIN(330, 18, List.of(new InflowIntoSump(240, 300, 2, 0.0)));
+    RAIN(330, 18, List.of(new RainIntoSump(240, 300, 2)));
 
     private static final Instant START = Instant.parse("2026-05-04T04:00:00Z");
 

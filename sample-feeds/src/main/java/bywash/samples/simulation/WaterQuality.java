@@ -6,30 +6,40 @@ import java.util.SplittableRandom;
 /** Disinfectant, pH, temperature, oxygen and oxidation potential of the well-mixed system water. */
 final class WaterQuality {
     private static final double DECAY_PER_H = 0.4;
-    private static final double MAINS_C = 11;
     private static final double ORP_LAG_MIN = 4;
 
     private double chlorineMg;
     private double mainsShare;
+    private double rainShare;
     private double temperatureC = 22.5;
     private double orpMv = 310;
     private double oxygenSagMgL;
+    private double oxygenSunMgL;
 
-    void step(
-            double minutes,
-            double addedChlorineMg,
-            double addedMainsL,
-            double systemL,
-            boolean pumpOn,
-            double tMin,
-            SplittableRandom random) {
-        chlorineMg = (chlorineMg + addedChlorineMg) * Math.exp(-DECAY_PER_H * minutes / 60);
-        mainsShare = (mainsShare * (systemL - addedMainsL) + addedMainsL) / systemL;
-        temperatureC += (MAINS_C - temperatureC) * addedMainsL / systemL;
-        double air = 22.5 + 1.2 * Math.sin(2 * Math.PI * (tMin - 240) / 1440);
+    /** Water that came in: litres, what chlorine it carries, how warm it is, how much of it is fresh mains or rain. */
+    record Added(double litres, double chlorineMg, double temperatureC, double mainsL, double rainL) {}
+
+    void add(Added in, double systemL) {
+        chlorineMg += in.chlorineMg();
+        mainsShare += (in.mainsL() - mainsShare * in.litres()) / systemL;
+        rainShare += (in.rainL() - rainShare * in.litres()) / systemL;
+        temperatureC += (in.temperatureC() - temperatureC) * in.litres() / systemL;
+    }
+
+    /** What is spilled or leaks takes its chlorine along. */
+    void remove(double litres, double systemL) {
+        chlorineMg *= 1 - litres / systemL;
+    }
+
+    void step(double minutes, double systemL, boolean pumpOn, double tMin) {
+        chlorineMg *= StrictMath.exp(-DECAY_PER_H * minutes / 60);
+        double air = 22.5 + 1.2 * StrictMath.sin(2 * StrictMath.PI * (tMin - 240) / 1440);
         temperatureC += (air - temperatureC) * minutes / 600;
-        double toward = 310 + 6 * Math.sin(2 * Math.PI * tMin / 1440) + 90 * Math.log1p(residualUgL(systemL) / 20);
+        double toward = 310
+                + 6 * StrictMath.sin(2 * StrictMath.PI * tMin / 1440)
+                + 90 * StrictMath.log1p(residualUgL(systemL) / 20);
         orpMv += (toward - orpMv) * minutes / ORP_LAG_MIN;
+        oxygenSunMgL = 0.3 * StrictMath.sin(2 * StrictMath.PI * tMin / 1440);
         double sag = pumpOn ? 0 : 2.0;
         oxygenSagMgL += (sag - oxygenSagMgL) * minutes / 40;
     }
@@ -39,8 +49,8 @@ final class WaterQuality {
     }
 
     String senml(SplittableRandom random) {
-        double ph = 6.7 + 0.9 * mainsShare + 0.01 * random.nextGaussian();
-        double t = temperatureC + 0.03 * random.nextGaussian();
+        double ph = 6.7 + 0.9 * mainsShare - 0.4 * rainShare + 0.01 * Gaussian.next(random);
+        double t = temperatureC + 0.03 * Gaussian.next(random);
         return String.format(
                 Locale.ROOT,
                 "[{\"bn\":\"larkfield:fish:\",\"n\":\"ph\",\"u\":\"pH\",\"v\":%.3f},"
@@ -49,16 +59,12 @@ final class WaterQuality {
                 t);
     }
 
-    String oxygen(double tMin, SplittableRandom random) {
-        double mgL = 7.4
-                - 0.15 * (temperatureC - 22.5)
-                - oxygenSagMgL
-                + 0.3 * Math.sin(2 * Math.PI * tMin / 1440)
-                + 0.03 * random.nextGaussian();
+    String oxygen(SplittableRandom random) {
+        double mgL = 7.4 - 0.15 * (temperatureC - 22.5) - oxygenSagMgL + oxygenSunMgL + 0.03 * Gaussian.next(random);
         return String.format(Locale.ROOT, "{\"oxygen\":{\"mgl\":%.2f}}", mgL);
     }
 
     String orp(SplittableRandom random) {
-        return String.format(Locale.ROOT, "%.1f", orpMv + 1.5 * random.nextGaussian());
+        return String.format(Locale.ROOT, "%.1f", orpMv + 1.5 * Gaussian.next(random));
     }
 }

@@ -70,9 +70,13 @@ interface Link {
         if (at.encrypted()) {
             Path ca = broker.caFile();
             // no hostname verifier of our own: the client then checks the name as HTTPS does
-            transport = ca == null
-                    ? transport.sslWithDefaultConfig()
-                    : transport.sslConfig().trustManagerFactory(Trust.of(ca)).applySslConfig();
+            Path own = broker.login().certificateFile();
+            Path key = broker.login().keyFile();
+            transport = transport
+                    .sslConfig()
+                    .trustManagerFactory(ca == null ? null : Trust.of(ca))
+                    .keyManagerFactory(own == null || key == null ? null : OwnCertificate.of(own, key))
+                    .applySslConfig();
         }
         if (at.webSocket()) {
             transport = transport.webSocketConfig(

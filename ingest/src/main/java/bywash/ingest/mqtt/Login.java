@@ -1,5 +1,6 @@
 package bywash.ingest.mqtt;
 
+import bywash.ingest.site.BrokerLogin;
 import bywash.ingest.site.BrokerSettings;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -20,9 +21,24 @@ final class Login {
     }
 
     static Login of(BrokerSettings broker) throws FileFault {
-        Path file = broker.passwordFile();
+        String password = password(broker.login());
         return new Login(
-                broker.username(), file == null ? null : firstLine(file).getBytes(StandardCharsets.UTF_8));
+                broker.login().username(), password == null ? null : password.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static @Nullable String password(BrokerLogin login) throws FileFault {
+        if (login.passwordFile() != null) {
+            return firstLine(login.passwordFile());
+        }
+        String variable = login.passwordEnvironment();
+        if (variable == null) {
+            return null;
+        }
+        String value = System.getenv(variable);
+        if (value == null || value.isEmpty()) {
+            throw new FileFault("password-env " + variable + " is not set in the environment of this watch");
+        }
+        return value;
     }
 
     private static String firstLine(Path file) throws FileFault {

@@ -43,14 +43,14 @@ record Trouble(String words, boolean refusal, boolean version) {
     }
 
     private static Trouble refused(String broker, FeedSetup setup, String code) {
-        boolean named = setup.broker().username() != null;
+        boolean named = setup.broker().login().username() != null;
         return switch (code) {
             case "UNSUPPORTED_PROTOCOL_VERSION" ->
                 new Trouble(broker + " speaks neither MQTT 5 nor MQTT 3.1.1", true, true);
             case "BAD_USER_NAME_OR_PASSWORD", "NOT_AUTHORIZED" ->
                 new Trouble(
                         named
-                                ? broker + " refused the password; check username and password-file"
+                                ? broker + " refused the password; check username and password-file or password-env"
                                 : broker + " wants a login; give username and password-file under broker",
                         true,
                         false);

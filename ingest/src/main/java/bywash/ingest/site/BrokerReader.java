@@ -25,7 +25,7 @@ final class BrokerReader {
     BrokerSettings read(YamlMap top) {
         Node node = top.node("broker");
         if (node == null) {
-            return new BrokerSettings(URI.create(DEFAULT_URL), null, null, null, null);
+            return BrokerSettings.at(URI.create(DEFAULT_URL));
         }
         YamlMap map = YamlMap.at(
                 problems,
@@ -35,7 +35,10 @@ final class BrokerReader {
                 "url",
                 "username",
                 "password-file",
+                "password-env",
                 "ca-file",
+                "cert-file",
+                "key-file",
                 "client-id",
                 "password");
         if (map == null) {
@@ -48,17 +51,46 @@ final class BrokerReader {
                     "password-file: with the path of a file whose first line is the password");
         }
         URI url = url(map);
-        if (map.has("password-file") && !map.has("username")) {
-            map.fault("password-file", "password-file without a username", "username: beside it");
+        boolean plain = url != null && !url.getScheme().endsWith("s");
+        for (String key : List.of("ca-file", "cert-file", "key-file")) {
+            if (plain && map.has(key)) {
+                map.fault(key, key + " with a url that is not encrypted", "a url with mqtts or wss");
+            }
         }
-        if (map.has("ca-file") && url != null && !url.getScheme().endsWith("s")) {
-            map.fault("ca-file", "ca-file with a url that is not encrypted", "a url with mqtts or wss");
-        }
-        String username = map.text("username");
-        String clientId = map.text("client-id");
-        Path passwordFile = path(map, "password-file");
+        BrokerLogin login = login(map);
         Path caFile = path(map, "ca-file");
-        return url == null ? null : new BrokerSettings(url, username, passwordFile, caFile, clientId);
+        String clientId = map.text("client-id");
+        return url == null ? null : new BrokerSettings(url, login, caFile, clientId);
+    }
+
+    private BrokerLogin login(YamlMap map) {
+        for (String key : List.of("password-file", "password-env")) {
+            if (map.has(key) && !map.has("username")) {
+                map.fault(key, key + " without a username", "username: beside it");
+            }
+        }
+        if (map.has("password-file") && map.has("password-env")) {
+            map.fault("password-env", "a password from two places", "password-file: or password-env:, not both");
+        }
+        if (map.has("cert-file") != map.has("key-file")) {
+            map.fault(
+                    map.has("cert-file") ? "cert-file" : "key-file",
+                    "cert-file and key-file go together",
+                    "both, or neither");
+        }
+        String variable = map.text("password-env");
+        if (variable != null && !variable.matches("[A-Za-z_][A-Za-z0-9_]{0,63}")) {
+            map.fault(
+                    "password-env",
+                    "password-env " + YamlMap.quoted(variable) + " is not the name of an environment variable",
+                    "a name such as BYWASH_PASSWORD");
+        }
+        return new BrokerLogin(
+                map.text("username"),
+                path(map, "password-file"),
+                variable,
+                path(map, "cert-file"),
+                path(map, "key-file"));
     }
 
     private @Nullable URI url(YamlMap map) {

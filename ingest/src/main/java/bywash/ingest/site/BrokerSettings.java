@@ -8,12 +8,15 @@ import org.jspecify.annotations.Nullable;
  * Where the feed comes from.
  *
  * @param url scheme mqtt, mqtts, ws or wss
- * @param passwordFile file whose first line is the password; never kept in the site file
  * @param caFile PEM certificates to trust instead of the system's
  */
 public record BrokerSettings(
         URI url,
-        @Nullable String username,
-        @Nullable Path passwordFile,
+        BrokerLogin login,
         @Nullable Path caFile,
-        @Nullable String clientId) {}
+        @Nullable String clientId) {
+    /** A broker that asks for no login. */
+    public static BrokerSettings at(URI url) {
+        return new BrokerSettings(url, BrokerLogin.NONE, null, null);
+    }
+}

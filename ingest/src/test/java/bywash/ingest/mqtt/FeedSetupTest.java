@@ -3,6 +3,7 @@ package bywash.ingest.mqtt;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import bywash.ingest.site.BrokerLogin;
 import bywash.ingest.site.BrokerSettings;
 import java.net.URI;
 import java.time.Duration;
@@ -32,8 +33,8 @@ class FeedSetupTest {
 
     @Test
     void theClientIdIsTheSiteFilesOrMadeFromTheSite() {
-        BrokerSettings none = new BrokerSettings(URI.create("mqtt://h"), null, null, null, null);
-        BrokerSettings given = new BrokerSettings(URI.create("mqtt://h"), null, null, null, "me");
+        BrokerSettings none = BrokerSettings.at(URI.create("mqtt://h"));
+        BrokerSettings given = new BrokerSettings(URI.create("mqtt://h"), BrokerLogin.NONE, null, "me");
         assertEquals(
                 "bywash-larkfield-7f",
                 FeedSetup.of(none, "larkfield", "7f", List.of("a")).clientId());

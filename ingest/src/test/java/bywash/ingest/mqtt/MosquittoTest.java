@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bywash.ingest.mqtt.FeedState.Phase;
+import bywash.ingest.site.BrokerLogin;
 import bywash.ingest.site.BrokerSettings;
 import java.net.URI;
 import java.nio.file.Files;
@@ -66,10 +67,11 @@ class MosquittoTest {
         Path secret = Files.writeString(dir.resolve("secret"), "wrong\n");
         try (Mosquitto broker = new Mosquitto(dir, "allow_anonymous false\npassword_file " + users)) {
             String url = "mqtt://127.0.0.1:" + broker.port;
-            BrokerSettings settings = new BrokerSettings(URI.create(url), "ann", secret, null, null);
+            BrokerSettings settings =
+                    new BrokerSettings(URI.create(url), new BrokerLogin("ann", secret, null, null, null), null, null);
             try (MqttFeed feed = states.feed(settings, queue, "a")) {
                 assertEquals(
-                        "broker " + url + " refused the password; check username and password-file",
+                        "broker " + url + " refused the password; check username and password-file or password-env",
                         states.await(Phase.REFUSED).detail());
                 Files.writeString(secret, "right\n");
                 states.await(Phase.UP);
@@ -99,6 +101,31 @@ class MosquittoTest {
         }
     }
 
+    @Test
+    void showsItsOwnCertificateWhereTheBrokerAsks() throws Exception {
+        TestCertificates made = TestCertificates.make(dir, "localhost");
+        String asks = "allow_anonymous true\nrequire_certificate true\ncafile " + made.ca() + "\n";
+        try (Mosquitto broker = new Mosquitto(dir, asks + made.mosquittoLines())) {
+            URI url = URI.create("mqtts://localhost:" + broker.port);
+            BrokerLogin own = new BrokerLogin(null, null, null, made.client(), made.clientKey());
+            try (MqttFeed feed = states.feed(new BrokerSettings(url, own, made.ca(), null), queue, "a")) {
+                states.await(Phase.UP);
+                assertEquals(Phase.UP, feed.state().phase());
+            }
+            BrokerLogin wrong = new BrokerLogin(null, null, null, made.client(), made.client());
+            refused(
+                    new BrokerSettings(url, wrong, made.ca(), null),
+                    "PEM, PKCS #8, without a passphrase (BEGIN PRIVATE KEY)");
+            BrokerLogin other = new BrokerLogin(null, null, null, made.client(), made.key());
+            States never = new States();
+            try (MqttFeed feed = never.feed(new BrokerSettings(url, other, made.ca(), null), queue, "a")) {
+                FeedState state = never.await(Phase.REFUSED);
+                assertTrue(state.detail().contains("no encrypted connection"), state.detail());
+                assertEquals(Phase.REFUSED, feed.state().phase());
+            }
+        }
+    }
+
     private void refused(BrokerSettings settings, String why) throws Exception {
         States own = new States();
         try (MqttFeed feed = own.feed(settings, queue, "a")) {
@@ -109,7 +136,7 @@ class MosquittoTest {
     }
 
     private static BrokerSettings settings(String url, @Nullable Path ca) {
-        return new BrokerSettings(URI.create(url), null, null, ca, null);
+        return new BrokerSettings(URI.create(url), BrokerLogin.NONE, ca, null);
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bywash.ingest.mqtt.FeedState.Phase;
 import bywash.ingest.recording.RecordedLine;
+import bywash.ingest.site.BrokerLogin;
 import bywash.ingest.site.BrokerSettings;
 import java.io.IOException;
 import java.net.ServerSocket;
@@ -114,7 +115,8 @@ class MqttFeedTest {
     void saysWhichFileIsMissingAndTakesItWhenItIsThere(@TempDir Path dir) throws Exception {
         Path file = dir.resolve("secret");
         try (TestBroker broker = new TestBroker(0)) {
-            BrokerSettings settings = new BrokerSettings(URI.create(broker.url()), "ann", file, null, null);
+            BrokerSettings settings = new BrokerSettings(
+                    URI.create(broker.url()), new BrokerLogin("ann", file, null, null, null), null, null);
             try (MqttFeed feed = states.feed(settings, queue, "a")) {
                 assertEquals(
                         "password-file " + file + " does not exist",

@@ -30,7 +30,7 @@ final class States {
     }
 
     static BrokerSettings broker(String url) {
-        return new BrokerSettings(URI.create(url), null, null, null, null);
+        return BrokerSettings.at(URI.create(url));
     }
 
     /** Waits until a state of this phase is heard; earlier ones of other phases are passed over. */

@@ -217,7 +217,8 @@ class SiteFileReaderTest {
         assertTrue(SiteFileReader.read(file) instanceof SiteFileResult.Faulty);
         Files.writeString(file, GOOD);
         SiteFile good = ((SiteFileResult.Good) SiteFileReader.read(file)).siteFile();
-        assertEquals(folder.resolve("secret").toAbsolutePath(), good.broker().passwordFile());
+        assertEquals(
+                folder.resolve("secret").toAbsolutePath(), good.broker().login().passwordFile());
     }
 
     private static String problems(Path file) {

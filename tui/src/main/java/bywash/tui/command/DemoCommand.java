@@ -72,7 +72,7 @@ final class DemoCommand implements Callable<Integer> {
         InboundQueue queue = new InboundQueue();
         List<String> topics =
                 file.bindings().stream().map(ProbeBinding::topic).distinct().toList();
-        BrokerSettings settings = new BrokerSettings(broker.url(), null, null, null, null);
+        BrokerSettings settings = BrokerSettings.at(broker.url());
         PacedClock clock = new PacedClock(DemoFeed.STORY, times);
         LiveWatch watch = new LiveWatch(pipeline, queue, clock, null);
         watch.note("demo " + Math.round(times) + "x");

@@ -2,10 +2,15 @@ package bywash.tui.command;
 
 import bywash.ingest.text.PlainText;
 import bywash.tui.command.calc.CalcCommand;
+import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 
 /** Entry point: picks the command. */
 @Command(
@@ -23,6 +28,9 @@ import picocli.CommandLine.Command;
 public final class Main {
     static final String VERSION = "bywash 0.1.0";
     private static final int LONGEST = 400;
+
+    @Option(names = "--licences", description = "Lists the libraries in this program with their licences.")
+    private boolean licences;
 
     private Main() {}
 
@@ -44,6 +52,9 @@ public final class Main {
             return ExitCode.OUR_FAULT;
         });
         line.setExecutionStrategy(parsed -> {
+            if (parsed.matchedOptionValue("--licences", false)) {
+                return licences(parsed.commandSpec().commandLine());
+            }
             if (parsed.subcommand() == null && !parsed.isUsageHelpRequested() && !parsed.isVersionHelpRequested()) {
                 parsed.commandSpec()
                         .commandLine()
@@ -53,6 +64,20 @@ public final class Main {
             return new CommandLine.RunLast().execute(parsed);
         });
         return line;
+    }
+
+    private static int licences(CommandLine command) {
+        try (InputStream in = Main.class.getResourceAsStream("/bywash/third-party.txt")) {
+            if (in == null) {
+                command.getErr().println("bywash: the list of libraries was not built in; build with mvn package");
+                return ExitCode.OUR_FAULT;
+            }
+            command.getOut().println(new String(in.readAllBytes(), StandardCharsets.UTF_8).strip());
+            command.getOut().flush();
+            return ExitCode.GOOD;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static void giveVersion(CommandLine line) {

@@ -19,6 +19,7 @@ public record AlarmDelays(Duration on, Duration off) {
             case LOW_OXYGEN -> seconds(30, 120);
             case PH_LOW, PH_HIGH, TEMPERATURE_LOW, TEMPERATURE_HIGH -> seconds(60, 120);
             case TEMPERATURE_SWING, ORP_LOW -> seconds(300, 600);
+            case ORP_RISE -> seconds(600, 300);
             case FEED_LOST -> seconds(30, 5);
             case PROBE_SILENT, PROBE_STUCK, PROBE_IMPLAUSIBLE -> seconds(0, 15);
         };

@@ -18,6 +18,7 @@ public enum AlarmKind {
     TEMPERATURE_HIGH(Priority.HIGH),
     TEMPERATURE_SWING(Priority.MEDIUM),
     ORP_LOW(Priority.MEDIUM),
+    ORP_RISE(Priority.HIGH),
     AMMONIA_TOXIC(Priority.CRITICAL),
     NITRITE_HIGH(Priority.HIGH),
     BIOFILTER_SETBACK(Priority.HIGH),

@@ -56,6 +56,11 @@ public record Guidance(String consequence, String action) {
                 new Guidance(
                         "Organic load or lack of oxygen.",
                         "check oxygen; look for dead fish or rotting feed; clean the probe");
+            case ORP_RISE ->
+                new Guidance(
+                        "An oxidant harms gills and bacteria; or the probe says nothing of the water.",
+                        "look whether the probe stands in water; look for a hose or a leak into the system; " + CONFIRM
+                                + "; air on full if anything was dosed");
             case AMMONIA_TOXIC ->
                 new Guidance(
                         "Un-ionised ammonia damages gills.", "stop feeding; air on full; re-test; do not raise pH");

@@ -7,6 +7,7 @@ import bywash.rules.site.SystemVolume;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
 import bywash.rules.water.LossFit;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,14 +20,29 @@ import org.jspecify.annotations.Nullable;
 
 /** Follows the residual in the system: what came in by the balance, at the strength of its source, less decay. */
 public final class ResidualTracker {
+    private static final double TICK_S = 5;
+    private static final double LAG_S = 360;
+    private static final double CALM_SIGMAS = 2;
+    private static final Duration CALM_EVERY = Duration.ofSeconds(60);
+    private static final double UNSEEN = 0.003;
+    private static final double UNSEEN_BLIND = 0.02;
+    private static final double UNSEEN_LATE = 0.0001;
+    private static final Duration SEEN_BY = Duration.ofMinutes(30);
+    private static final double RISE_SIGMAS = 6;
+    private static final double RISE_MV = 15;
+
     private final Site site;
     private final SystemBalance balance;
-    private final OrpBaseline orp = new OrpBaseline();
+    private final WaterSignals signals;
     private final TreeMap<String, ReserveBatch> batches = new TreeMap<>();
-    private @Nullable Instant inflowSince;
+    private @Nullable ResidualEstimate current;
+    private @Nullable Instant judgedAt;
+    private double laggedMgL;
+    private boolean blind = true;
 
     public ResidualTracker(Site site) {
         this.site = site;
+        this.signals = new WaterSignals(site);
         boolean chloramine = site.mains().disinfectant() == Disinfectant.CHLORAMINE;
         this.balance = new SystemBalance(chloramine ? SystemLoss.CHLORAMINE : SystemLoss.CHLORINE);
         for (Vessel reserve : site.vessels(VesselRole.RESERVE)) {
@@ -54,8 +70,9 @@ public final class ResidualTracker {
         return safe;
     }
 
-    public OrpBaseline orp() {
-        return orp;
+    /** Oxidation potential, pH and temperature as evidence. */
+    public WaterSignals signals() {
+        return signals;
     }
 
     /** A total-chlorine test, of a reserve or of the system. */
@@ -76,13 +93,19 @@ public final class ResidualTracker {
     public void tick(Instant at, Map<String, FlowFinding> findings, SystemVolume volume, boolean spilling) {
         balance.tick(at, volume, spilling);
         boolean flows = false;
+        boolean seen = false;
         for (Map.Entry<String, FlowFinding> entry : findings.entrySet()) {
             flows |= take(at, entry.getKey(), entry.getValue());
+            seen |= !batches.containsKey(entry.getKey()) && entry.getValue().verdict() != FlowFinding.Verdict.LEARNING;
         }
-        if (flows && inflowSince == null) {
-            inflowSince = at;
-        } else if (!flows && balance.residual().likelyMgL() < 1e-3) {
-            inflowSince = null;
+        blind = !seen;
+        double likely = balance.residual().likelyMgL();
+        laggedMgL += (likely - laggedMgL) * (1 - StrictMath.exp(-TICK_S / LAG_S));
+        boolean calm = !flows && likely < 1e-4 && !(signals.riseSigmas() > CALM_SIGMAS);
+        Instant before = judgedAt;
+        if (!calm || before == null || !at.isBefore(before.plus(CALM_EVERY))) {
+            judgedAt = at;
+            current = judge(at);
         }
     }
 
@@ -118,56 +141,85 @@ public final class ResidualTracker {
         return batch != null ? batch.residual(at) : Residual.ofUnknownSource(site.mains());
     }
 
-    /** The estimate at {@code at}. */
-    public ResidualEstimate estimate(@Nullable Instant at, boolean orpExpected) {
+    /** The estimate of the last tick. */
+    public ResidualEstimate estimate() {
+        ResidualEstimate latest = current;
+        return latest == null
+                ? new ResidualEstimate(0, 0, 0, 0, null, List.of("Nothing heard yet; nothing can be said"))
+                : latest;
+    }
+
+    private ResidualEstimate judge(Instant at) {
         Residual residual = balance.residual();
         double low = residual.lowMgL() * 1000;
         double likely = residual.likelyMgL() * 1000;
         double high = residual.highMgL() * 1000;
-        List<String> evidence = new ArrayList<>();
-        evidence.add(
-                balance.enteredL() < 1
-                        ? "Balance: no water known to have come in"
-                        : String.format(
-                                Locale.ROOT,
-                                "Balance: %.0f L came in, system holds %.0f L (%.0f to %.0f)",
-                                balance.enteredL(),
-                                balance.systemL().likelyL(),
-                                balance.systemL().lowL(),
-                                balance.systemL().highL()));
-        double ratio = orpRatio(at, orpExpected, evidence);
-        double prior = Exceedance.probability(low, likely, high, ResidualEstimate.ACUTE_UG_L);
-        double odds = prior / StrictMath.max(1e-9, 1 - prior) * ratio;
-        double probability = odds / (1 + odds);
-        if (at == null) {
-            return new ResidualEstimate(low, likely, high, probability, null, evidence);
+        Posterior posterior = new Posterior(residual, unseen(at), ResidualEstimate.ACUTE_UG_L);
+        List<String> lines = new ArrayList<>();
+        lines.add(balanceWords() + String.format(Locale.ROOT, " (alone %.0f %%)", 100 * posterior.passed()));
+        Evidence evidence = new Evidence(signals, site.mains());
+        double arrived = likely > 0.1 ? StrictMath.min(2, laggedMgL * 1000 / likely) : 1;
+        double share = StrictMath.min(1, balance.enteredL() / balance.systemL().likelyL());
+        evidence.weigh(at, posterior, arrived, share);
+        lines.addAll(evidence.lines());
+        double probability = posterior.passed();
+        if (probability > 0.05) {
+            high = StrictMath.max(high, posterior.quantile(0.95));
         }
         Forecast forecast = new Forecast(balance);
         Crossing acute = forecast.crossing(at, ResidualEstimate.ACUTE_UG_L);
         Crossing chronic = forecast.crossing(at, ResidualEstimate.CHRONIC_UG_L);
         Instant acuteAt = acute.rising() && likely < ResidualEstimate.ACUTE_UG_L ? acute.likely() : null;
-        return new ResidualEstimate(low, likely, high, probability, acuteAt, evidence, acute, chronic);
+        return new ResidualEstimate(low, likely, high, probability, acuteAt, lines, acute, chronic);
     }
 
-    private double orpRatio(@Nullable Instant at, boolean expected, List<String> evidence) {
-        Instant seen = orp.last();
-        if (!expected || at == null || seen == null || seen.isBefore(at.minusSeconds(300))) {
-            evidence.add("ORP: no reading, so less is certain (weight 1)");
-            return 1;
+    /**
+     * How probable it is that water came in that the balance does not see. Assumed, and held against the simulation: more
+     * while levels are not heard, next to nothing once the balance had half an hour to see what the potential shows.
+     */
+    private double unseen(Instant at) {
+        if (site.mains().disinfectant() == Disinfectant.NONE) {
+            return 0;
         }
-        if (!orp.learned()) {
-            evidence.add("ORP: baseline still being learned (weight 1)");
-            return 1;
+        if (blind) {
+            return UNSEEN_BLIND;
         }
-        double sigmas = orp.riseSigmas();
-        boolean settled = inflowSince != null && inflowSince.isBefore(at.minusSeconds(600));
-        double ratio = sigmas > 6 ? 20 : sigmas > 3 ? 5 : sigmas < 1 && settled ? 0.3 : 1;
-        evidence.add(String.format(
+        Instant since = signals.highSince();
+        boolean seenByNow = since != null && since.isBefore(at.minus(SEEN_BY));
+        return seenByNow ? UNSEEN_LATE : UNSEEN;
+    }
+
+    private String balanceWords() {
+        String held = String.format(
                 Locale.ROOT,
-                "ORP: %+.0f mV, %+.1f sigma from its baseline (weight %.1f)",
-                orp.riseMv(),
-                sigmas,
-                ratio));
-        return ratio;
+                "system holds %.0f L (%.0f to %.0f)",
+                balance.systemL().likelyL(),
+                balance.systemL().lowL(),
+                balance.systemL().highL());
+        if (balance.enteredL() >= 1) {
+            return String.format(Locale.ROOT, "Balance: %.0f L came in, %s", balance.enteredL(), held);
+        }
+        return blind
+                ? "Balance: no level of the system to judge by, so water may come in unseen"
+                : "Balance: no water known to have come in";
+    }
+
+    /** The potential rises with nothing in the balance to explain it; null where it does not. */
+    public @Nullable OrpFinding orpFinding(Instant at) {
+        Instant since = signals.highSince();
+        WaterSignals.Hearing hearing = signals.orpHearing(at);
+        boolean heard = hearing == WaterSignals.Hearing.GOOD || hearing == WaterSignals.Hearing.JUMPED;
+        boolean explained = balance.residual().likelyMgL() * 1000 > 1;
+        if (since == null || !heard || explained || signals.riseSigmas() < RISE_SIGMAS || signals.riseMv() < RISE_MV) {
+            return null;
+        }
+        boolean jumped = hearing == WaterSignals.Hearing.JUMPED;
+        String why = (blind ? "No level is heard to judge an inflow by. " : "The balance sees no water come in. ")
+                + (jumped
+                        ? "It jumped within a minute, faster than the water mixes: the probe was lifted or moved, or"
+                                + " something was dosed beside it."
+                        : "It climbs as an oxidant would let it: peroxide, ozone, permanganate, or chlorinated water"
+                                + " that no level shows.");
+        return new OrpFinding(since, signals.riseMv(), signals.riseSigmas(), jumped, why);
     }
 }

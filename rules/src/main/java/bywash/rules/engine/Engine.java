@@ -105,8 +105,8 @@ public final class Engine {
             level(probe, monitor, reading);
         } else if (probe.quantity() == Quantity.STATE && probe.device() == Device.PUMP) {
             balance.pump(reading.at(), reading.value() >= 0.5);
-        } else if (probe.quantity() == Quantity.ORP && inSystem(probe)) {
-            residual.orp().add(reading.at(), reading.value(), systemRules.incident());
+        } else {
+            residual.signals().reading(reading, systemRules.incident());
         }
     }
 
@@ -130,17 +130,12 @@ public final class Engine {
         }
     }
 
-    private boolean inSystem(Probe probe) {
-        return site.vessel(probe.vessel())
-                .map(v -> v.role() != VesselRole.RESERVE)
-                .orElse(false);
-    }
-
     private void tick(Instant now) {
         balance.tick(now);
         for (ProbeMonitor monitor : monitors.values()) {
             monitor.tick(now);
             probeRules.tick(monitor, now, stocking);
+            residual.signals().stuck(monitor.probe().id(), monitor.health(now) == ProbeStatus.Health.STUCK);
         }
         Map<String, FlowFinding> findings = new LinkedHashMap<>();
         for (Vessel vessel : site.vessels()) {
@@ -198,7 +193,7 @@ public final class Engine {
                 stocking,
                 probes,
                 vessels,
-                residual.estimate(at, systemRules.orpExpected()),
+                residual.estimate(),
                 board.views(),
                 balance.topUp(),
                 feedUp,

@@ -4,6 +4,7 @@ import bywash.rules.alarm.AlarmBoard;
 import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.Condition;
 import bywash.rules.chlorine.BatchView;
+import bywash.rules.chlorine.OrpFinding;
 import bywash.rules.chlorine.ReserveBatch;
 import bywash.rules.chlorine.ResidualEstimate;
 import bywash.rules.chlorine.ResidualTracker;
@@ -35,7 +36,6 @@ final class SystemRules {
     private final AlarmBoard board;
     private final WaterBalance balance;
     private final ResidualTracker residual;
-    private final boolean orpExpected;
     private boolean incident;
 
     SystemRules(Site site, AlarmBoard board, WaterBalance balance, ResidualTracker residual) {
@@ -43,11 +43,6 @@ final class SystemRules {
         this.board = board;
         this.balance = balance;
         this.residual = residual;
-        this.orpExpected = site.probes().stream().anyMatch(p -> p.quantity() == Quantity.ORP);
-    }
-
-    boolean orpExpected() {
-        return orpExpected;
     }
 
     /** Whether water moves that should not; baselines are held meanwhile. */
@@ -62,6 +57,7 @@ final class SystemRules {
             boolean feedUp,
             String feedDetail) {
         chlorine(at, findings);
+        orpRise(at);
         for (Vessel reserve : site.vessels(VesselRole.RESERVE)) {
             release(reserve, findings.get(reserve.id()), at);
         }
@@ -78,7 +74,7 @@ final class SystemRules {
                 .filter(e -> residual.batch(e.getKey()) == null)
                 .map(e -> e.getValue().verdict())
                 .anyMatch(v -> v == Verdict.UNPLANNED_INFLOW || v == Verdict.LINE_NOT_SHUT);
-        ResidualEstimate e = residual.estimate(at, orpExpected);
+        ResidualEstimate e = residual.estimate();
         Instant acuteAt = e.acuteAt();
         boolean soon = unplanned && acuteAt != null && acuteAt.isBefore(at.plus(ACT_WITHIN));
         boolean passed = e.probability() >= LIKELY_ENOUGH && e.highUgL() > ResidualEstimate.ACUTE_UG_L;
@@ -104,6 +100,27 @@ final class SystemRules {
                     Objects.toString(acuteAt, ""));
         }
         board.set(AlarmKind.CHLORINE_RISK, SYSTEM, at, condition);
+    }
+
+    private void orpRise(Instant at) {
+        OrpFinding finding = residual.orpFinding(at);
+        board.set(
+                AlarmKind.ORP_RISE,
+                SYSTEM,
+                at,
+                finding == null
+                        ? null
+                        : Condition.of(
+                                "Oxidation potential is " + Text.number(finding.riseMv(), 0)
+                                        + " mV above its usual with no inflow seen",
+                                finding.why(),
+                                null,
+                                "rise_mv",
+                                Text.round(finding.riseMv(), 0),
+                                "sigmas",
+                                Text.round(finding.sigmas(), 1),
+                                "since",
+                                Objects.toString(finding.since(), "")));
     }
 
     private void release(Vessel reserve, @Nullable FlowFinding finding, Instant at) {

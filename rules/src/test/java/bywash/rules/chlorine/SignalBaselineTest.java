@@ -4,14 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
-class OrpBaselineTest {
+class SignalBaselineTest {
     private static final Instant T = Instant.parse("2026-05-04T06:00:00Z");
 
     private final SplittableRandom random = new SplittableRandom(5);
-    private final OrpBaseline baseline = new OrpBaseline();
+    private final SignalBaseline baseline = new SignalBaseline(6 * 3600, 2, ZoneOffset.UTC);
     private Instant at = T;
 
     @Test
@@ -25,17 +26,17 @@ class OrpBaselineTest {
     void saysARiseInSigmasAndHoldsTheBaselineInAnIncident() {
         play(2 * 120, 310, false);
         play(60, 370, true);
-        assertEquals(60, baseline.riseMv(), 3);
+        assertEquals(60, baseline.rise(), 3);
         assertTrue(baseline.riseSigmas() > 6, "sigmas " + baseline.riseSigmas());
         play(600, 370, true);
-        assertEquals(60, baseline.riseMv(), 3);
+        assertEquals(60, baseline.rise(), 3);
     }
 
     @Test
     void saysNothingInSigmasBeforeHalfAnHour() {
         play(50, 310, false);
         assertTrue(Double.isNaN(baseline.riseSigmas()));
-        assertEquals(0, baseline.riseMv(), 3);
+        assertEquals(0, baseline.rise(), 3);
     }
 
     @Test

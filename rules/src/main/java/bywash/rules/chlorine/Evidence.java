@@ -1,0 +1,139 @@
+package bywash.rules.chlorine;
+
+import bywash.rules.chlorine.WaterSignals.Hearing;
+import bywash.rules.site.Disinfectant;
+import bywash.rules.site.Mains;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Weighs the probes against the residual: how probable each reading is at each residual, as the factor by which it moves the
+ * odds that the acute criterion is passed. Words for a factor follow R. E. Kass and A. E. Raftery, 1995: up to 3 hardly
+ * tells, up to 20 tells, up to 150 strong, above very strong.
+ *
+ * <p>The potential answers chlorine in the logarithm: S ln(1 + C / 20 ug/L), with S anywhere from 20 to 150 mV, since no
+ * published response of fish water is known; one probe in seven is taken as fouled and silent about chlorine, one in a hundred as
+ * showing something else. The first minutes count less: water mixes and a probe follows within about six minutes. pH and
+ * temperature tell how much water of the mains' kind came in; what the balance already counts tells nothing more.
+ */
+final class Evidence {
+    private static final double HALF_UG_L = 20;
+    private static final double[] SLOPE_MV = {20, 45, 90, 150};
+    private static final double[] SLOPE_SHARE = {0.2, 0.3, 0.3, 0.2};
+    private static final double FOULED = 0.15;
+    private static final double ELSE = 0.01;
+    private static final double ELSE_RANGE_MV = 400;
+    private static final double KEPT = 0.8;
+    private static final double MISLED = 0.2;
+
+    private final WaterSignals signals;
+    private final Mains mains;
+    private final List<String> lines = new ArrayList<>();
+
+    Evidence(WaterSignals signals, Mains mains) {
+        this.signals = signals;
+        this.mains = mains;
+    }
+
+    List<String> lines() {
+        return lines;
+    }
+
+    /**
+     * Lets every probe that can be heard speak.
+     *
+     * @param arrived share of the residual that has had time to reach the probe, 0 to 2
+     * @param mainsShare share of the system that the balance knows to have come in, 0 to 1
+     */
+    void weigh(Instant at, Posterior posterior, double arrived, double mainsShare) {
+        potential(at, posterior, arrived);
+        if (mains.disinfectant() != Disinfectant.NONE && mains.residualMgL() > 0) {
+            SignalBaseline t = signals.temperature();
+            if (signals.temperatureHearing(at) == Hearing.GOOD) {
+                kind("Temperature", " Cel", t, mains.temperatureC() - t.usual(), 3, posterior, mainsShare);
+            }
+            SignalBaseline ph = signals.ph();
+            if (signals.phHearing(at) == Hearing.GOOD) {
+                kind("pH", "", ph, mains.ph() - ph.usual(), 0.3, posterior, mainsShare);
+            }
+        }
+    }
+
+    private void potential(Instant at, Posterior posterior, double arrived) {
+        switch (signals.orpHearing(at)) {
+            case NO_PROBE -> lines.add("ORP: no probe, so less is certain (weight 1)");
+            case SILENT -> lines.add("ORP: no reading, so less is certain (weight 1)");
+            case STUCK -> lines.add("ORP: stuck on one value, so less is certain (weight 1)");
+            case LEARNING -> lines.add("ORP: its usual value is still being learned (weight 1)");
+            case JUMPED ->
+                lines.add(String.format(
+                        Locale.ROOT,
+                        "ORP: jumped %+.0f mV within a minute, faster than water mixes: probe moved, or something dosed"
+                                + " beside it (weight 1)",
+                        signals.jumpMv()));
+            case GOOD -> {
+                double error = signals.riseErrorMv();
+                double rise = signals.riseMv();
+                double factor = posterior.take(c -> response(c * arrived, rise, error));
+                lines.add(String.format(
+                        Locale.ROOT,
+                        "ORP: %+.0f mV, %+.1f sigma from its usual (%s)",
+                        rise,
+                        rise / error,
+                        words(factor)));
+            }
+        }
+    }
+
+    private static double response(double ugL, double riseMv, double errorMv) {
+        double fold = StrictMath.log1p(ugL / HALF_UG_L);
+        double sum = 0;
+        for (int i = 0; i < SLOPE_MV.length; i++) {
+            double expected = SLOPE_MV[i] * fold;
+            double error = StrictMath.sqrt(errorMv * errorMv + 0.04 * expected * expected);
+            sum += SLOPE_SHARE[i] * normal(riseMv - expected, error);
+        }
+        return (1 - FOULED - ELSE) * sum + FOULED * normal(riseMv, errorMv) + ELSE / ELSE_RANGE_MV;
+    }
+
+    /** A quantity that mains water would move by {@code whole}; of no use where mains water is like the system's. */
+    private void kind(
+            String name,
+            String unit,
+            SignalBaseline signal,
+            double whole,
+            double least,
+            Posterior posterior,
+            double mainsShare) {
+        if (StrictMath.abs(whole) < least) {
+            return;
+        }
+        double shift = signal.rise();
+        double spread = 2 * signal.spread();
+        double factor = posterior.take(c -> {
+            double share = StrictMath.max(mainsShare, StrictMath.min(0.5, c / 1000 / (mains.residualMgL() * KEPT)));
+            double expected = share * whole;
+            double error = StrictMath.sqrt(spread * spread + 0.25 * expected * expected);
+            return (1 - MISLED) * normal(shift - expected, error) + MISLED * normal(shift, 4 * spread);
+        });
+        if (factor > 1.05 || factor < 0.95) {
+            lines.add(String.format(Locale.ROOT, "%s: %+.2f%s from its usual (%s)", name, shift, unit, words(factor)));
+        }
+    }
+
+    private static double normal(double miss, double sd) {
+        double z = StrictMath.min(30, StrictMath.abs(miss / sd));
+        return StrictMath.exp(-0.5 * z * z) / (sd * StrictMath.sqrt(2 * StrictMath.PI));
+    }
+
+    /** The factor with a word for how much it says. */
+    static String words(double factor) {
+        double size = factor >= 1 ? factor : 1 / factor;
+        String word = size < 3 ? "hardly tells" : size < 20 ? "tells" : size < 150 ? "strong" : "very strong";
+        String side = size < 3 ? "" : factor >= 1 ? " for" : " against";
+        String number = String.format(Locale.ROOT, size < 9.95 ? "%.1f" : "%.0f", size);
+        return "weight " + (factor >= 1 || number.equals("1.0") ? "" : "1/") + number + ", " + word + side;
+    }
+}

@@ -1,0 +1,118 @@
+package bywash.rules.chlorine;
+
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * What is believed of the residual, as weights on a grid of values, and how each piece of evidence changes that by Bayes'
+ * rule. The balance gives the prior: a normal distribution in the logarithm with its likely value as median and its
+ * ends as 5 and 95 % points, each side with its own spread; a small share stands for water that came in unseen, spread
+ * evenly in the logarithm from 1 to 500 ug/L; the rest of a clean balance stands at zero. Pieces of evidence are taken
+ * as independent given the residual.
+ *
+ * <p>Source of the method: R. E. Kass and A. E. Raftery, 1995, Bayes factors, J. Am. Stat. Assoc. 90:773-795.
+ */
+final class Posterior {
+    private static final int CELLS = 72;
+    private static final double FIRST_UG_L = 0.05;
+    private static final double LAST_UG_L = 10_000;
+    private static final double Z95 = 1.645;
+    private static final double LEAST_SPREAD = 0.1;
+    private static final double CLEAN_UG_L = 0.05;
+    private static final double[] VALUES = values();
+
+    private final double limitUgL;
+    private final double[] weight = new double[CELLS + 1];
+
+    /** @param unseen probability that water came in unseen, 0 to 1 */
+    Posterior(Residual balance, double unseen, double limitUgL) {
+        this.limitUgL = limitUgL;
+        double likely = balance.likelyMgL() * 1000;
+        if (likely < CLEAN_UG_L) {
+            weight[0] = 1 - unseen;
+        } else {
+            known(balance.lowMgL() * 1000, likely, balance.highMgL() * 1000, 1 - unseen);
+        }
+        double sum = 0;
+        for (int i = 1; i <= CELLS; i++) {
+            sum += VALUES[i] >= 1 && VALUES[i] <= 500 ? 1 : 0;
+        }
+        for (int i = 1; i <= CELLS; i++) {
+            weight[i] += VALUES[i] >= 1 && VALUES[i] <= 500 ? unseen / sum : 0;
+        }
+    }
+
+    private static double[] values() {
+        double[] values = new double[CELLS + 1];
+        double step = StrictMath.log(LAST_UG_L / FIRST_UG_L) / (CELLS - 1);
+        for (int i = 1; i <= CELLS; i++) {
+            values[i] = FIRST_UG_L * StrictMath.exp(step * (i - 1));
+        }
+        return values;
+    }
+
+    private void known(double low, double likely, double high, double share) {
+        double above = StrictMath.max(LEAST_SPREAD, StrictMath.log(StrictMath.max(high, likely) / likely) / Z95);
+        double floor = StrictMath.max(low, likely / 1000);
+        double below = StrictMath.max(LEAST_SPREAD, StrictMath.log(likely / floor) / Z95);
+        double sum = 0;
+        double[] density = new double[CELLS + 1];
+        for (int i = 1; i <= CELLS; i++) {
+            double log = StrictMath.log(VALUES[i] / likely);
+            double spread = log > 0 ? above : below;
+            density[i] = StrictMath.exp(-0.5 * (log / spread) * (log / spread)) / spread;
+            sum += density[i];
+        }
+        for (int i = 1; i <= CELLS; i++) {
+            weight[i] += sum > 0 ? share * density[i] / sum : 0;
+        }
+    }
+
+    /** Takes a piece of evidence: how probable it is at each residual (ug/L). Returns its Bayes factor for passed. */
+    double take(DoubleUnaryOperator likelihood) {
+        double before = odds();
+        double sum = 0;
+        for (int i = 0; i <= CELLS; i++) {
+            weight[i] *= weight[i] == 0 ? 0 : likelihood.applyAsDouble(VALUES[i]);
+            sum += weight[i];
+        }
+        for (int i = 0; i <= CELLS; i++) {
+            weight[i] = sum > 0 ? weight[i] / sum : 0;
+        }
+        double after = odds();
+        return before > 0 && after > 0 ? after / before : 1;
+    }
+
+    private double odds() {
+        double p = passed();
+        return p / StrictMath.max(1e-12, 1 - p);
+    }
+
+    /** Probability that the residual is above the limit. */
+    double passed() {
+        double step = StrictMath.log(LAST_UG_L / FIRST_UG_L) / (CELLS - 1);
+        double sum = 0;
+        double all = 0;
+        for (int i = 0; i <= CELLS; i++) {
+            double above = i == 0 ? 0 : StrictMath.log(VALUES[i] / limitUgL) / step + 0.5;
+            sum += weight[i] * StrictMath.max(0, StrictMath.min(1, above));
+            all += weight[i];
+        }
+        return all > 0 ? sum / all : 0;
+    }
+
+    /** The value below which this share of the weight lies, ug/L. */
+    double quantile(double share) {
+        double all = 0;
+        for (double w : weight) {
+            all += w;
+        }
+        double sum = 0;
+        for (int i = 0; i <= CELLS; i++) {
+            sum += weight[i];
+            if (sum >= share * all) {
+                return VALUES[i];
+            }
+        }
+        return VALUES[CELLS];
+    }
+}

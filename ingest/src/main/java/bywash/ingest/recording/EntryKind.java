@@ -28,7 +28,8 @@ enum EntryKind {
     ACKNOWLEDGE("acknowledge", OperatorEntry.Acknowledge.class),
     SHELVE("shelve", OperatorEntry.Shelve.class),
     UNSHELVE("unshelve", OperatorEntry.Unshelve.class),
-    NOTE("note", OperatorEntry.Note.class);
+    NOTE("note", OperatorEntry.Note.class),
+    STEP_DONE("step-done", OperatorEntry.StepDone.class);
 
     private final String word;
     private final Class<? extends OperatorEntry> type;

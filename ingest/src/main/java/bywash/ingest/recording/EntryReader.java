@@ -45,6 +45,10 @@ final class EntryReader {
             case SHELVE -> new OperatorEntry.Shelve(at, f.text("alarm"), f.text("subject"), f.duration("duration"));
             case UNSHELVE -> new OperatorEntry.Unshelve(at, f.text("alarm"), f.text("subject"));
             case NOTE -> new OperatorEntry.Note(at, f.text("text"));
+            case STEP_DONE -> {
+                String note = f.textOrNull("note");
+                yield new OperatorEntry.StepDone(at, f.text("incident"), f.text("step"), note == null ? "" : note);
+            }
         };
     }
 

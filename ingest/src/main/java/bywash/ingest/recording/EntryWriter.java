@@ -55,6 +55,7 @@ final class EntryWriter {
             case SHELVE -> shelve((OperatorEntry.Shelve) entry);
             case UNSHELVE -> unshelve((OperatorEntry.Unshelve) entry);
             case NOTE -> text("text", ((OperatorEntry.Note) entry).text());
+            case STEP_DONE -> stepDone((OperatorEntry.StepDone) entry);
         }
     }
 
@@ -99,6 +100,12 @@ final class EntryWriter {
         text("alarm", e.alarm());
         text("subject", e.subject());
         text("duration", Measure.format(e.duration()));
+    }
+
+    private void stepDone(OperatorEntry.StepDone e) throws IOException {
+        text("incident", e.incident());
+        text("step", e.step());
+        text("note", e.note().isEmpty() ? null : e.note());
     }
 
     private void unshelve(OperatorEntry.Unshelve e) throws IOException {

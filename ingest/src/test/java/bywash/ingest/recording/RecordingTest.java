@@ -132,7 +132,9 @@ class RecordingTest {
                 new OperatorEntry.Acknowledge(AT, null, null),
                 new OperatorEntry.Shelve(AT, "orp-low", "fish-tank", Duration.ofMillis(90_500)),
                 new OperatorEntry.Unshelve(AT, "orp-low", "fish-tank"),
-                new OperatorEntry.Note(AT, "a \"quoted\" line\nand another"));
+                new OperatorEntry.Note(AT, "a \"quoted\" line\nand another"),
+                new OperatorEntry.StepDone(AT, "20260504T073000Z-unplanned-inflow-sump", "stop-water", "both valves"),
+                new OperatorEntry.StepDone(AT, "20260504T073000Z-unplanned-inflow-sump", "air", ""));
     }
 
     @Test

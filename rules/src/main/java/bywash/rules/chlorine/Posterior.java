@@ -89,12 +89,17 @@ final class Posterior {
 
     /** Probability that the residual is above the limit. */
     double passed() {
+        return above(limitUgL);
+    }
+
+    /** Probability that the residual is above a value, ug/L. */
+    double above(double ugL) {
         double step = StrictMath.log(LAST_UG_L / FIRST_UG_L) / (CELLS - 1);
         double sum = 0;
         double all = 0;
         for (int i = 0; i <= CELLS; i++) {
-            double above = i == 0 ? 0 : StrictMath.log(VALUES[i] / limitUgL) / step + 0.5;
-            sum += weight[i] * StrictMath.max(0, StrictMath.min(1, above));
+            double share = i == 0 ? 0 : StrictMath.log(VALUES[i] / ugL) / step + 0.5;
+            sum += weight[i] * StrictMath.max(0, StrictMath.min(1, share));
             all += weight[i];
         }
         return all > 0 ? sum / all : 0;

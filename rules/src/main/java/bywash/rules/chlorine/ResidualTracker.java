@@ -6,6 +6,7 @@ import bywash.rules.site.Site;
 import bywash.rules.site.SystemVolume;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
+import bywash.rules.water.Dechlorinator;
 import bywash.rules.water.LossFit;
 import java.time.Duration;
 import java.time.Instant;
@@ -24,12 +25,14 @@ public final class ResidualTracker {
     private static final double LAG_S = 360;
     private static final double CALM_SIGMAS = 2;
     private static final Duration CALM_EVERY = Duration.ofSeconds(60);
-    private static final double UNSEEN = 0.003;
+    private static final double UNSEEN = 0.01;
     private static final double UNSEEN_BLIND = 0.02;
     private static final double UNSEEN_LATE = 0.0001;
     private static final Duration SEEN_BY = Duration.ofMinutes(30);
     private static final double RISE_SIGMAS = 6;
     private static final double RISE_MV = 15;
+    private static final double CLIMB_UG_L = 2;
+    private static final double CLIMB_SURE = 0.8;
 
     private final Site site;
     private final SystemBalance balance;
@@ -39,6 +42,7 @@ public final class ResidualTracker {
     private @Nullable Instant judgedAt;
     private double laggedMgL;
     private boolean blind = true;
+    private boolean climbing;
 
     public ResidualTracker(Site site) {
         this.site = site;
@@ -75,6 +79,11 @@ public final class ResidualTracker {
         return signals;
     }
 
+    /** A dechlorinator went into the system, g pure: what it may remove widens the range downward. */
+    public void dosed(Dechlorinator agent, double massG) {
+        balance.dosed(massG * 1000 / agent.mgPerMgCl2());
+    }
+
     /** A total-chlorine test, of a reserve or of the system. */
     public void tested(String vessel, Instant at, double totalMgL) {
         ReserveBatch batch = batches.get(vessel);
@@ -101,6 +110,7 @@ public final class ResidualTracker {
         blind = !seen;
         double likely = balance.residual().likelyMgL();
         laggedMgL += (likely - laggedMgL) * (1 - StrictMath.exp(-TICK_S / LAG_S));
+        climbing = false;
         boolean calm = !flows && likely < 1e-4 && !(signals.riseSigmas() > CALM_SIGMAS);
         Instant before = judgedAt;
         if (!calm || before == null || !at.isBefore(before.plus(CALM_EVERY))) {
@@ -163,6 +173,7 @@ public final class ResidualTracker {
         evidence.weigh(at, posterior, arrived, share);
         lines.addAll(evidence.lines());
         double probability = posterior.passed();
+        climbing = climbing(at, posterior);
         if (probability > 0.05) {
             high = StrictMath.max(high, posterior.quantile(0.95));
         }
@@ -187,6 +198,18 @@ public final class ResidualTracker {
         Instant since = signals.highSince();
         boolean seenByNow = since != null && since.isBefore(at.minus(SEEN_BY));
         return seenByNow ? UNSEEN_LATE : UNSEEN;
+    }
+
+    private boolean climbing(Instant at, Posterior posterior) {
+        Instant since = signals.highSince();
+        boolean lately = since != null && !since.isBefore(at.minus(SEEN_BY));
+        boolean heard = signals.orpHearing(at) == WaterSignals.Hearing.GOOD;
+        return lately && heard && balance.enteredL() < 1 && posterior.above(CLIMB_UG_L) >= CLIMB_SURE;
+    }
+
+    /** Whether the potential climbs as chlorine would make it, before the balance has had time to see an inflow. */
+    public boolean climbing() {
+        return climbing;
     }
 
     private String balanceWords() {

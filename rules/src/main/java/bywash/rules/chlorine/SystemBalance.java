@@ -114,6 +114,16 @@ final class SystemBalance {
         settled = Residual.between(low, likely, high);
     }
 
+    /**
+     * A dechlorinator went in: the likely value falls by what it can remove (mg as Cl2), the low end to zero; the high end
+     * stays, since nothing shows that it was mixed, fresh and enough. A test brings it down.
+     */
+    void dosed(double removesMg) {
+        running.keySet().stream().toList().forEach(this::ended);
+        double likely = StrictMath.max(0, settled.likelyMgL() - removesMg / systemL.likelyL());
+        settled = Residual.between(0, likely, settled.highMgL());
+    }
+
     /** Inflows that run now. */
     Iterable<Inflow> running() {
         return running.values();

@@ -46,6 +46,7 @@ public final class Engine {
     private final FlowRules flowRules;
     private final SystemRules systemRules;
     private final NitrogenRules nitrogenRules;
+    private final CareRules careRules;
     private final EntryRules entryRules;
     private Stocking stocking;
     private @Nullable Instant at;
@@ -62,6 +63,7 @@ public final class Engine {
         this.flowRules = new FlowRules(board);
         this.systemRules = new SystemRules(site, board, balance, residual);
         this.nitrogenRules = new NitrogenRules(site, board);
+        this.careRules = new CareRules(site, board, residual);
         this.entryRules = new EntryRules(board, balance, residual, nitrogenRules);
         for (Probe probe : site.probes()) {
             ProbeMonitor monitor = new ProbeMonitor(probe);
@@ -86,13 +88,16 @@ public final class Engine {
             tick(tick.at());
         } else if (event instanceof OperatorActed acted) {
             stocking = entryRules.apply(acted.entry(), stocking);
+            careRules.entry(acted.entry());
         } else if (event instanceof FeedChanged changed) {
             feedUp = changed.up();
             feedDetail = changed.detail();
         } else {
             throw new IllegalArgumentException("unknown event " + event);
         }
-        return board.drain();
+        List<AlarmTransition> transitions = board.drain();
+        careRules.transitions(transitions);
+        return transitions;
     }
 
     private void reading(Reading reading) {
@@ -145,9 +150,15 @@ public final class Engine {
             }
             flowRules.tick(vessel, finding, believedLevel(vessel, now), now);
         }
-        residual.tick(now, findings, SystemVolume.of(site, v -> believedLevel(v, now)), spilling(now));
+        SystemVolume volume = SystemVolume.of(site, v -> believedLevel(v, now));
+        residual.tick(now, findings, volume, spilling(now));
         systemRules.tick(now, findings, monitors.values(), feedUp, feedDetail);
         nitrogenRules.tick(now, monitors.values(), stocking);
+        careRules.tick(
+                now,
+                findings.values(),
+                careRules.standing() ? CareRules.probes(monitors.values(), bands, stocking, now) : List.of(),
+                volume);
         board.tick(now);
     }
 
@@ -197,7 +208,8 @@ public final class Engine {
                 board.views(),
                 balance.topUp(),
                 feedUp,
-                feedDetail);
+                feedDetail,
+                careRules.status(at));
     }
 
     private static double volume(Vessel vessel, double levelMm) {

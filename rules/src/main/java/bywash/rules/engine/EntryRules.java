@@ -12,6 +12,7 @@ import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.Acknowledge;
 import bywash.rules.event.OperatorEntry.BatchFill;
 import bywash.rules.event.OperatorEntry.BatchTreat;
+import bywash.rules.event.OperatorEntry.Dose;
 import bywash.rules.event.OperatorEntry.Shelve;
 import bywash.rules.event.OperatorEntry.StockingChange;
 import bywash.rules.event.OperatorEntry.TopUpEnd;
@@ -19,6 +20,7 @@ import bywash.rules.event.OperatorEntry.TopUpStart;
 import bywash.rules.event.OperatorEntry.Unshelve;
 import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.site.Stocking;
+import bywash.rules.water.Dechlorinator;
 import java.util.function.Consumer;
 
 /** What each operator entry changes. Entries that only stand on record change nothing here. */
@@ -50,6 +52,8 @@ final class EntryRules {
             batch(fill.vessel(), batch -> batch.filled(fill.at(), fill.volumeL()));
         } else if (entry instanceof BatchTreat treat) {
             treat(treat);
+        } else if (entry instanceof Dose dose) {
+            dosed(dose);
         } else if (entry instanceof WaterTest test) {
             test(test);
         } else if (entry instanceof Acknowledge acknowledge) {
@@ -82,6 +86,15 @@ final class EntryRules {
     private void treat(BatchTreat treat) {
         Treatment.of(treat.treatment())
                 .ifPresent(how -> batch(treat.vessel(), batch -> batch.treated(treat.at(), how, treat.amountG())));
+    }
+
+    /** A dechlorinator by the name on its label; every other reagent is no matter of chlorine. */
+    private void dosed(Dose dose) {
+        for (Dechlorinator agent : Dechlorinator.values()) {
+            if (agent.word().equals(dose.reagent()) && residual.batch(dose.vessel()) == null) {
+                residual.dosed(agent, dose.massG());
+            }
+        }
     }
 
     private void test(WaterTest test) {

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param alarms not normal, most urgent first
  * @param topUp the running top-up, or the last one ended; null when there was none
  * @param feedUp whether the feed is connected
+ * @param care batches, response sheets, recovery, prevention
  */
 public record Snapshot(
         Site site,
@@ -29,11 +30,27 @@ public record Snapshot(
         List<AlarmView> alarms,
         @Nullable TopUp topUp,
         boolean feedUp,
-        String feedDetail) {
+        String feedDetail,
+        CareStatus care) {
     public Snapshot {
         probes = List.copyOf(probes);
         vessels = List.copyOf(vessels);
         alarms = List.copyOf(alarms);
+    }
+
+    /** With nothing on record of what to do. */
+    public Snapshot(
+            Site site,
+            @Nullable Instant at,
+            Stocking stocking,
+            List<ProbeStatus> probes,
+            List<VesselStatus> vessels,
+            ResidualEstimate residual,
+            List<AlarmView> alarms,
+            @Nullable TopUp topUp,
+            boolean feedUp,
+            String feedDetail) {
+        this(site, at, stocking, probes, vessels, residual, alarms, topUp, feedUp, feedDetail, CareStatus.NONE);
     }
 
     /** The recirculating water at the levels of this moment. */

@@ -78,28 +78,34 @@ final class SystemRules {
         Instant acuteAt = e.acuteAt();
         boolean soon = unplanned && acuteAt != null && acuteAt.isBefore(at.plus(ACT_WITHIN));
         boolean passed = e.probability() >= LIKELY_ENOUGH && e.highUgL() > ResidualEstimate.ACUTE_UG_L;
-        incident = unplanned || passed;
+        incident = unplanned || passed || residual.climbing();
         Condition condition = null;
         if (soon || passed) {
             String range = Text.number(e.likelyUgL(), 0) + " ug/L likely (" + Text.number(e.lowUgL(), 0) + " to "
                     + Text.number(e.highUgL(), 0) + ")";
             String when = acuteAt == null ? "" : "; passes 19 ug/L in " + Text.span(at, acuteAt);
-            condition = Condition.of(
-                    "Chlorine in the system: " + range + when,
-                    String.join(". ", e.evidence()) + ". An estimate is no test.",
-                    acuteAt,
-                    "low_ug_l",
-                    Text.round(e.lowUgL(), 1),
-                    "likely_ug_l",
-                    Text.round(e.likelyUgL(), 1),
-                    "high_ug_l",
-                    Text.round(e.highUgL(), 1),
-                    "probability",
-                    Text.round(e.probability(), 2),
-                    "acute_at",
-                    Objects.toString(acuteAt, ""));
+            condition = risk("Chlorine in the system: " + range + when, e);
+        } else if (residual.climbing()) {
+            condition = risk("Chlorine may be entering: oxidation potential climbs, the level shows no inflow yet", e);
         }
         board.set(AlarmKind.CHLORINE_RISK, SYSTEM, at, condition);
+    }
+
+    private static Condition risk(String message, ResidualEstimate e) {
+        return Condition.of(
+                message,
+                String.join(". ", e.evidence()) + ". An estimate is no test.",
+                e.acuteAt(),
+                "low_ug_l",
+                Text.round(e.lowUgL(), 1),
+                "likely_ug_l",
+                Text.round(e.likelyUgL(), 1),
+                "high_ug_l",
+                Text.round(e.highUgL(), 1),
+                "probability",
+                Text.round(e.probability(), 2),
+                "acute_at",
+                Objects.toString(e.acuteAt(), ""));
     }
 
     private void orpRise(Instant at) {

@@ -275,4 +275,17 @@ public sealed interface OperatorEntry {
             return "note";
         }
     }
+
+    /**
+     * A step of an incident's response sheet is done.
+     *
+     * @param step the step's word, such as {@code stop-water}
+     * @param note empty for none
+     */
+    record StepDone(Instant at, String incident, String step, String note) implements OperatorEntry {
+        @Override
+        public String word() {
+            return "step-done";
+        }
+    }
 }

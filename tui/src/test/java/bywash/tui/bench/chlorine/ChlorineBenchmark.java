@@ -71,10 +71,18 @@ class ChlorineBenchmark {
             System.out.printf(
                     "%-11s inside %.1f %% of %d min, %.1f %% of the %d min above 1 ug/L; chlorine-risk in %d of %d,"
                             + " orp-rise in %d%s%n",
-                    variant, 100.0 * inside / count, count, wet == 0 ? 100 : 100.0 * wetInside / wet, wet, risk, SEEDS,
-                    rise, leads.length() == 0 ? "" : "; lead min" + leads);
+                    variant,
+                    100.0 * inside / count,
+                    count,
+                    wet == 0 ? 100 : 100.0 * wetInside / wet,
+                    wet,
+                    risk,
+                    SEEDS,
+                    rise,
+                    leads.length() == 0 ? "" : "; lead min" + leads);
         }
-        System.out.printf("chlorine-risk before the truth passed 19 ug/L in %d of %d valve incidents%n", before, passed);
+        System.out.printf(
+                "chlorine-risk before the truth passed 19 ug/L in %d of %d valve incidents%n", before, passed);
         reliability();
         long inside = all.stream().filter(Trial.Minute::inside).count();
         assertTrue(inside >= 0.9 * all.size(), inside + " of " + all.size() + " minutes inside");
@@ -91,10 +99,16 @@ class ChlorineBenchmark {
             double low = edges[i];
             double high = edges[i + 1];
             List<Trial.Minute> bin = all.stream()
-                    .filter(m -> m.estimate().probability() >= low && m.estimate().probability() < high)
+                    .filter(m ->
+                            m.estimate().probability() >= low && m.estimate().probability() < high)
                     .toList();
-            long above = bin.stream().filter(m -> m.trueUgL() > ResidualEstimate.ACUTE_UG_L).count();
-            double mean = bin.stream().mapToDouble(m -> m.estimate().probability()).average().orElse(0);
+            long above = bin.stream()
+                    .filter(m -> m.trueUgL() > ResidualEstimate.ACUTE_UG_L)
+                    .count();
+            double mean = bin.stream()
+                    .mapToDouble(m -> m.estimate().probability())
+                    .average()
+                    .orElse(0);
             System.out.printf(
                     "said %5.1f to %5.1f %% (mean %5.1f): above in %5.1f %% of %d min%n",
                     100 * low, 100 * high, 100 * mean, bin.isEmpty() ? 0 : 100.0 * above / bin.size(), bin.size());

@@ -57,16 +57,19 @@ final class Trial {
     Trial play() {
         double nextMin = 0;
         for (RecordedLine line = site.next(); line != null; line = site.next()) {
-            double tMin = Duration.between(SampleRecordings.start(), line.time()).toMillis() / 60_000.0;
-            RecordedLine heard = line instanceof Message message && message.topic().equals("larkfield/orp")
-                    ? potential(message, tMin)
-                    : line;
+            double tMin =
+                    Duration.between(SampleRecordings.start(), line.time()).toMillis() / 60_000.0;
+            RecordedLine heard =
+                    line instanceof Message message && message.topic().equals("larkfield/orp")
+                            ? potential(message, tMin)
+                            : line;
             if (heard != null) {
                 pipeline.accept(heard);
             }
             if (tMin >= nextMin) {
                 nextMin = Math.floor(tMin) + 1;
-                minutes.add(new Minute(tMin, site.residualUgL(), pipeline.snapshot().residual()));
+                minutes.add(
+                        new Minute(tMin, site.residualUgL(), pipeline.snapshot().residual()));
             }
         }
         pipeline.finish();

@@ -1,0 +1,143 @@
+package bywash.rules.engine;
+
+import bywash.rules.alarm.AlarmBoard;
+import bywash.rules.alarm.AlarmKind;
+import bywash.rules.alarm.AlarmTransition;
+import bywash.rules.alarm.Condition;
+import bywash.rules.chlorine.ResidualTracker;
+import bywash.rules.detect.FlowFinding;
+import bywash.rules.event.OperatorEntry;
+import bywash.rules.event.OperatorEntry.Feed;
+import bywash.rules.event.OperatorEntry.WaterTest;
+import bywash.rules.prevention.Prevention;
+import bywash.rules.prevention.Suggestion;
+import bywash.rules.recovery.Bacteria;
+import bywash.rules.recovery.FeedRecord;
+import bywash.rules.recovery.Recovery;
+import bywash.rules.recovery.RecoveryView;
+import bywash.rules.recovery.WaterTests;
+import bywash.rules.response.IncidentBook;
+import bywash.rules.response.IncidentSummary;
+import bywash.rules.response.Readings;
+import bywash.rules.response.Readings.ProbeNow;
+import bywash.rules.site.Site;
+import bywash.rules.site.Stocking;
+import bywash.rules.site.SystemVolume;
+import bywash.rules.site.VesselRole;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Collection;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Keeps the incidents, their response sheets, the way back, and what the record suggests. */
+final class CareRules {
+    private static final Duration EVERY = Duration.ofSeconds(60);
+
+    private final Site site;
+    private final AlarmBoard board;
+    private final ResidualTracker residual;
+    private final IncidentBook book;
+    private final WaterTests tests = new WaterTests();
+    private final FeedRecord feed = new FeedRecord();
+    private final Recovery recovery = new Recovery(tests, feed);
+    private @Nullable Instant lookedAt;
+    private @Nullable RecoveryView recoveryView;
+    private List<Suggestion> suggestions = List.of();
+
+    CareRules(Site site, AlarmBoard board, ResidualTracker residual) {
+        this.site = site;
+        this.board = board;
+        this.residual = residual;
+        this.book = new IncidentBook(site);
+    }
+
+    void entry(OperatorEntry entry) {
+        book.entry(entry);
+        lookedAt = null;
+        if (entry instanceof WaterTest test && inSystem(test.vessel())) {
+            tests.add(test.quantity(), test.at(), test.value());
+        } else if (entry instanceof Feed meal) {
+            feed.add(meal.at(), meal.massG(), meal.proteinFraction());
+        }
+    }
+
+    private boolean inSystem(String vessel) {
+        return site.vessel(vessel).map(v -> v.role() != VesselRole.RESERVE).orElse(true);
+    }
+
+    void transitions(List<AlarmTransition> transitions) {
+        if (!transitions.isEmpty()) {
+            transitions.forEach(book::transition);
+            lookedAt = null;
+        }
+    }
+
+    void tick(Instant at, Collection<FlowFinding> findings, List<ProbeNow> probes, SystemVolume volume) {
+        if (book.standing()) {
+            book.tick(
+                    new Readings(at, residual.estimate(), volume, List.copyOf(findings), residual.batches(at), probes));
+        }
+        Instant before = lookedAt;
+        if (before == null || !at.isBefore(before.plus(EVERY))) {
+            lookedAt = at;
+            look(at, volume);
+        }
+    }
+
+    private void look(Instant at, SystemVolume volume) {
+        List<IncidentSummary> summaries = book.summaries();
+        boolean standing = false;
+        for (IncidentSummary summary : summaries) {
+            if (summary.oxidant()) {
+                recovery.begin(summary.id(), summary.began());
+                standing = summary.ended() == null;
+            }
+        }
+        recovery.tick(at, standing);
+        recoveryView = recovery.view(at, volume.likelyL());
+        suggestions = Prevention.of(site, summaries);
+        Bacteria bacteria = Bacteria.judge(at, tests, feed, volume.likelyL());
+        board.set(
+                AlarmKind.BIOFILTER_SETBACK,
+                SystemRules.SYSTEM,
+                at,
+                bacteria.setback()
+                        ? Condition.of(
+                                "The nitrifying bacteria are set back",
+                                bacteria.words(),
+                                null,
+                                "climb_mg_l_day",
+                                number(bacteria.climbMgLDay()),
+                                "expected_mg_l_day",
+                                number(bacteria.expectedMgLDay()))
+                        : null);
+    }
+
+    private static Object number(double value) {
+        return Double.isNaN(value) ? "unknown" : Text.round(value, 2);
+    }
+
+    CareStatus status(@Nullable Instant at) {
+        return at == null
+                ? CareStatus.NONE
+                : new CareStatus(residual.batches(at), book.sheets(), recoveryView, suggestions);
+    }
+
+    /** Probes as the sheets take them. */
+    static List<ProbeNow> probes(Collection<ProbeMonitor> monitors, Bands bands, Stocking stocking, Instant at) {
+        return monitors.stream()
+                .map(m -> new ProbeNow(
+                        m.probe().id(),
+                        m.probe().vessel(),
+                        m.probe().quantity(),
+                        m.value(),
+                        m.health(at) == ProbeStatus.Health.GOOD,
+                        bands.of(m.probe(), stocking)))
+                .toList();
+    }
+
+    boolean standing() {
+        return book.standing();
+    }
+}

@@ -1,0 +1,63 @@
+package bywash.rules.response;
+
+import bywash.rules.detect.FlowFinding;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** Litres that came into and went out of each vessel, added up over the findings of an incident. */
+final class WaterCount {
+    private record Run(Instant since, double litres, String source, boolean declared) {}
+
+    private final TreeMap<String, List<Run>> runs = new TreeMap<>();
+
+    /** The latest of one vessel: a run with the same onset is brought up to date, another one is added. */
+    void take(FlowFinding finding) {
+        Instant since = finding.since();
+        boolean moves = switch (finding.verdict()) {
+            case UNPLANNED_INFLOW, LINE_NOT_SHUT, UNPLANNED_LOSS, PLANNED -> true;
+            case LEARNING, QUIET, DRAIN_DOWN -> false;
+        };
+        if (!moves || since == null || finding.volumeL() == 0) {
+            return;
+        }
+        boolean declared = finding.verdict() == FlowFinding.Verdict.PLANNED;
+        List<Run> of = runs.computeIfAbsent(finding.vessel(), v -> new ArrayList<>());
+        Run run = new Run(since, finding.volumeL(), finding.source(), declared);
+        if (!of.isEmpty() && of.get(of.size() - 1).since.equals(since)) {
+            of.set(of.size() - 1, run);
+        } else {
+            of.add(run);
+        }
+    }
+
+    /** Litres that came in unplanned less those that went out. */
+    double unplannedL() {
+        return runs.values().stream()
+                .flatMap(List::stream)
+                .filter(r -> !r.declared)
+                .mapToDouble(Run::litres)
+                .sum();
+    }
+
+    List<String> words() {
+        List<String> words = new ArrayList<>();
+        for (Map.Entry<String, List<Run>> entry : runs.entrySet()) {
+            for (Run run : entry.getValue()) {
+                words.add(String.format(
+                        Locale.ROOT,
+                        "%s: %.0f L %s since %s%s%s",
+                        entry.getKey(),
+                        StrictMath.abs(run.litres),
+                        run.litres > 0 ? "in" : "out",
+                        run.since,
+                        run.declared ? ", as declared" : "",
+                        run.litres > 0 && !run.source.isEmpty() ? ", from " + run.source : ""));
+            }
+        }
+        return words;
+    }
+}

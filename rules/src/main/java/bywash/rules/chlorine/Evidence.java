@@ -14,7 +14,7 @@ import java.util.Locale;
  * tells, up to 20 tells, up to 150 strong, above very strong.
  *
  * <p>The potential answers chlorine in the logarithm: S ln(1 + C / 20 ug/L), with S anywhere from 20 to 150 mV, since no
- * published response of fish water is known; one probe in seven is taken as fouled and silent about chlorine, one in a hundred as
+ * published response of fish water is known; one probe in seven is taken as fouled and silent about chlorine, one in two hundred as
  * showing something else. The first minutes count less: water mixes and a probe follows within about six minutes. pH and
  * temperature tell how much water of the mains' kind came in; what the balance already counts tells nothing more.
  */
@@ -23,10 +23,13 @@ final class Evidence {
     private static final double[] SLOPE_MV = {20, 45, 90, 150};
     private static final double[] SLOPE_SHARE = {0.2, 0.3, 0.3, 0.2};
     private static final double FOULED = 0.15;
-    private static final double ELSE = 0.01;
+    private static final double ELSE = 0.005;
     private static final double ELSE_RANGE_MV = 400;
     private static final double KEPT = 0.8;
     private static final double MISLED = 0.2;
+
+    /** A chance below this needs no words on temperature and pH. */
+    private static final double MATTERS = 0.005;
 
     private final WaterSignals signals;
     private final Mains mains;
@@ -118,7 +121,8 @@ final class Evidence {
             double error = StrictMath.sqrt(spread * spread + 0.25 * expected * expected);
             return (1 - MISLED) * normal(shift - expected, error) + MISLED * normal(shift, 4 * spread);
         });
-        if (factor > 1.05 || factor < 0.95) {
+        boolean matters = mainsShare > 0 || posterior.passed() > MATTERS;
+        if (matters && (factor > 1.05 || factor < 0.95)) {
             lines.add(String.format(Locale.ROOT, "%s: %+.2f%s from its usual (%s)", name, shift, unit, words(factor)));
         }
     }

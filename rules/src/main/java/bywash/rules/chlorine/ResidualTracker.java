@@ -32,7 +32,7 @@ public final class ResidualTracker {
     private static final double RISE_SIGMAS = 6;
     private static final double RISE_MV = 15;
     private static final double CLIMB_UG_L = 2;
-    private static final double CLIMB_SURE = 0.8;
+    private static final double CLIMB_SURE = 0.7;
 
     private final Site site;
     private final SystemBalance balance;

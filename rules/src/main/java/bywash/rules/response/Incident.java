@@ -127,7 +127,7 @@ final class Incident {
                 began,
                 now.at(),
                 ended,
-                water.words(),
+                water.words(site.timeZone()),
                 residual(now),
                 RuledOut.of(now, reserves),
                 events,
@@ -158,10 +158,11 @@ final class Incident {
 
     private List<String> residual(Readings now) {
         List<String> words = new ArrayList<>();
-        words.add("At " + now.at() + ": " + range(now.residual()));
+        words.add("At " + SiteTime.words(now.at(), site.timeZone()) + ": " + range(now.residual()));
         ResidualEstimate highest = peak;
-        if (highest != null) {
-            words.add("Peak at " + peakAt + ": " + range(highest));
+        Instant when = peakAt;
+        if (highest != null && when != null) {
+            words.add("Peak at " + SiteTime.words(when, site.timeZone()) + ": " + range(highest));
         }
         words.addAll(now.residual().evidence());
         return words;

@@ -2,6 +2,7 @@ package bywash.rules.response;
 
 import bywash.rules.detect.FlowFinding;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -43,7 +44,7 @@ final class WaterCount {
                 .sum();
     }
 
-    List<String> words() {
+    List<String> words(ZoneId zone) {
         List<String> words = new ArrayList<>();
         for (Map.Entry<String, List<Run>> entry : runs.entrySet()) {
             for (Run run : entry.getValue()) {
@@ -53,7 +54,7 @@ final class WaterCount {
                         entry.getKey(),
                         StrictMath.abs(run.litres),
                         run.litres > 0 ? "in" : "out",
-                        run.since,
+                        SiteTime.words(run.since, zone),
                         run.declared ? ", as declared" : "",
                         run.litres > 0 && !run.source.isEmpty() ? ", from " + run.source : ""));
             }

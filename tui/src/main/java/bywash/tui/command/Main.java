@@ -18,8 +18,13 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         version = Main.VERSION,
         description = "Watches a recirculating fish-and-plant system and finds water nobody meant to let in.",
-        subcommands = {WatchCommand.class, ReplayCommand.class,
-            SheetCommand.class, DemoCommand.class, CheckCommand.class, CalcCommand.class
+        subcommands = {
+            WatchCommand.class,
+            ReplayCommand.class,
+            SheetCommand.class,
+            DemoCommand.class,
+            CheckCommand.class,
+            CalcCommand.class
         },
         footer = {
             "",

@@ -24,7 +24,8 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "sheet",
         mixinStandardHelpOptions = true,
-        description = "Prints the response sheet of an incident in recordings: what happened, what to do, what was done.",
+        description =
+                "Prints the response sheet of an incident in recordings: what happened, what to do, what was done.",
         footer = {"", "Exit codes: 0 good, 2 usage, or no such incident, 3 site file, 4 recording."})
 final class SheetCommand implements Callable<Integer> {
     @Spec

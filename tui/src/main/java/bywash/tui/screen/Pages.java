@@ -16,6 +16,9 @@ final class Pages {
                 new DetailPage(choice),
                 new TopUpPage(),
                 new EndTopUpPage(),
+                new SheetPage(),
+                new BatchesPage(),
+                new RecoveryPage(),
                 // A new page goes above this line, and nowhere else.
                 new PagesPage(this::all),
                 new HelpPage(() -> help.sections()),

@@ -65,7 +65,9 @@ final class SheetWriter {
     }
 
     private void section(String words) {
-        out.append('\n').append(markdown ? "## " + words : words.toUpperCase(Locale.ROOT)).append('\n');
+        out.append('\n')
+                .append(markdown ? "## " + words : words.toUpperCase(Locale.ROOT))
+                .append('\n');
         out.append(markdown ? "\n" : "");
     }
 

@@ -1,5 +1,6 @@
 package bywash.tui.view;
 
+import bywash.rules.chlorine.BatchView;
 import bywash.rules.engine.VesselStatus;
 import bywash.rules.site.Disinfectant;
 import bywash.rules.site.Site;
@@ -7,6 +8,7 @@ import bywash.rules.vessel.VesselShape;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is to be said about a top-up as typed.
@@ -74,21 +76,29 @@ public record TopUpCheck(double volumeL, double minutes, List<String> problems, 
         if (harmless || frame.safeSources().contains(draft.source())) {
             return;
         }
-        boolean mains = draft.source().equals(TopUpDraft.MAINS);
-        String residual = Words.number(site.mains().residualMgL(), 1) + " mg/L";
-        warnings.add(
-                mains
-                        ? "Mains water carries " + site.mains().disinfectant().word() + ", about " + residual + "."
-                        : "Water of " + draft.source()
-                                + " is not known to be free of chlorine: no test since it was filled.");
-        double ugL = site.mains().residualMgL()
-                * 1000
-                * volumeL
-                / frame.snapshot().systemVolume().lowL();
+        BatchView batch = frame.snapshot().care().batches().stream()
+                .filter(b -> b.vessel().equals(draft.source()))
+                .findFirst()
+                .orElse(null);
+        double mgL =
+                batch == null ? site.mains().residualMgL() : batch.residual().highMgL();
+        warnings.add(words(site, draft, batch, frame));
+        double ugL = mgL * 1000 * volumeL / frame.snapshot().systemVolume().lowL();
         if (ugL > 0) {
-            warnings.add("If untreated, this volume adds up to " + Words.number(ugL, 0)
+            warnings.add("At worst, this volume adds up to " + Words.number(ugL, 0)
                     + " ug/L; above 19 ug/L harms fish (EPA 1985). Test with a DPD kit first.");
         }
+    }
+
+    private static String words(Site site, TopUpDraft draft, @Nullable BatchView batch, Frame frame) {
+        if (draft.source().equals(TopUpDraft.MAINS)) {
+            return "Mains water carries " + site.mains().disinfectant().word() + ", about "
+                    + Words.number(site.mains().residualMgL(), 1) + " mg/L.";
+        }
+        return batch == null
+                ? "Water of " + draft.source() + " is not known to be free of chlorine: no test since it was filled."
+                : "Water of " + draft.source() + " is not known to be free of chlorine: " + batch.words()
+                        + ". It may go in " + BatchesView.release(batch, frame);
     }
 
     private static double number(String typed) {

@@ -68,8 +68,8 @@ final class Trial {
             }
             if (tMin >= nextMin) {
                 nextMin = Math.floor(tMin) + 1;
-                minutes.add(
-                        new Minute(tMin, site.residualUgL(), pipeline.snapshot().residual()));
+                minutes.add(new Minute(
+                        tMin, site.truth().residualUgL(), pipeline.snapshot().residual()));
             }
         }
         pipeline.finish();
@@ -77,7 +77,7 @@ final class Trial {
     }
 
     private @org.jspecify.annotations.Nullable Message potential(Message message, double tMin) {
-        double mv = orp.read(tMin, site.residualUgL(), 0);
+        double mv = orp.read(tMin, site.truth().residualUgL(), 0);
         byte[] text = String.format(Locale.ROOT, "%.1f", mv).getBytes(StandardCharsets.UTF_8);
         return Double.isNaN(mv) ? null : new Message(message.time(), message.topic(), text, 0, false);
     }

@@ -1,0 +1,51 @@
+package bywash.tui.view;
+
+import bywash.rules.prevention.Suggestion;
+import bywash.rules.recovery.DueTest;
+import bywash.rules.recovery.RecoveryView;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The way back after an incident, and what the record suggests, in words. */
+public final class RecoveryText {
+    private RecoveryText() {}
+
+    public static List<Passage> from(Frame frame) {
+        List<Passage> out = new ArrayList<>();
+        RecoveryView recovery = frame.snapshot().care().recovery();
+        if (recovery == null) {
+            out.add(Passage.plain("", "No incident with chlorine or another oxidant in the last 30 days."));
+        } else {
+            recovery(out, recovery, frame);
+        }
+        out.add(Passage.plain("", ""));
+        out.add(Passage.plain("PREVENTION", "what the record suggests"));
+        List<Suggestion> suggestions = frame.snapshot().care().suggestions();
+        if (suggestions.isEmpty()) {
+            out.add(Passage.plain("", "Nothing so far."));
+        }
+        for (Suggestion s : suggestions) {
+            String behind = s.incidents().isEmpty() ? "" : " Incidents: " + String.join(", ", s.incidents()) + ".";
+            out.add(Passage.plain("-", s.what() + ": " + s.why() + "." + behind));
+        }
+        return out;
+    }
+
+    private static void recovery(List<Passage> out, RecoveryView recovery, Frame frame) {
+        out.add(Passage.plain("Incident", recovery.incident()));
+        out.add(Passage.plain("State", recovery.words()));
+        out.add(Passage.plain("Feed", recovery.feedWords()));
+        out.add(Passage.plain("Bacteria", recovery.bacteria()));
+        boolean first = true;
+        for (DueTest test : recovery.tests()) {
+            String when = Words.clock(
+                    test.dueAt(), frame.at(), frame.snapshot().site().timeZone());
+            String what = test.quantity() + " (" + test.why() + ")";
+            out.add(new Passage(
+                    first ? "Tests" : "",
+                    test.due() ? "! DUE since " + when + ": " + what : "due " + when + ": " + what,
+                    test.due() ? Tone.WARNING : Tone.PLAIN));
+            first = false;
+        }
+    }
+}

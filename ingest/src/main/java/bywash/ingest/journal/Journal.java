@@ -1,0 +1,249 @@
+package bywash.ingest.journal;
+
+import bywash.ingest.recording.BrokenEntry;
+import bywash.ingest.recording.EntryJson;
+import bywash.ingest.recording.RecordedLine;
+import bywash.rules.event.OperatorEntry;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.util.List;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * The durable record of one site in one SQLite file. Entries and transitions are on the disk when their append returns;
+ * messages and rollups at the latest with the next of these, or when their own append has returned and the machine keeps
+ * running. No fault reaches the caller: {@link #state} says it in words, each append tries anew, and a damaged file is set
+ * aside and a fresh one begun. For one thread.
+ */
+public final class Journal implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(Journal.class);
+
+    private final @Nullable JournalFile file;
+    private final InstantSource clock;
+    private @Nullable JournalStore store;
+    private JournalState state = JournalState.GOOD;
+    private long unkept;
+
+    private Journal(@Nullable JournalFile file, InstantSource clock) {
+        this.file = file;
+        this.clock = clock;
+    }
+
+    /**
+     * Opens the journal of a site, in a folder made for its owner alone. Where the folder cannot be used the journal keeps
+     * nothing and says so.
+     *
+     * @throws JournalInUse where another watch writes it
+     */
+    public static Journal open(Path dir, String siteId, InstantSource clock) throws JournalInUse {
+        JournalFile file;
+        try {
+            file = JournalFile.lock(dir, siteId);
+        } catch (JournalInUse e) {
+            throw e;
+        } catch (IOException e) {
+            Journal none = new Journal(null, clock);
+            none.state = new JournalState(
+                    false, "journal folder " + dir + " cannot be used (" + e + "). The watch goes on in memory");
+            return none;
+        }
+        Journal journal = new Journal(file, clock);
+        journal.attempt(s -> {});
+        return journal;
+    }
+
+    public JournalState state() {
+        return state;
+    }
+
+    /** Messages, entries, transitions and rollups that could not be kept. */
+    public long unkept() {
+        return unkept;
+    }
+
+    /** Keeps a batch as one transaction. Give it what came in since the last, about once a second. */
+    public boolean appendMessages(List<RecordedLine.Message> messages) {
+        return messages.isEmpty() || counted(messages.size(), attempt(s -> s.messages(messages)));
+    }
+
+    /** On the disk before it returns true. */
+    public boolean appendEntry(OperatorEntry entry) {
+        String json = EntryJson.toJson(entry);
+        return counted(1, attempt(s -> s.durable("entry", entry.at(), json)));
+    }
+
+    /** One alarm line; on the disk before it returns true. */
+    public boolean appendTransition(Instant at, String json) {
+        return counted(1, attempt(s -> s.durable("transition", at, json)));
+    }
+
+    /** A minute that is there already is replaced. */
+    public boolean appendRollups(List<Rollup> rollups) {
+        return rollups.isEmpty() || counted(rollups.size(), attempt(s -> s.rollups(rollups)));
+    }
+
+    /**
+     * Plays messages and entries of this time and later, in the order they were stored. Must not be appended to meanwhile.
+     *
+     * @return entries that could not be read and were passed over
+     */
+    public int replay(Instant from, Consumer<RecordedLine> to) {
+        int[] broken = {0};
+        attempt(s -> s.replay(from, to, json -> {
+            try {
+                to.accept(new RecordedLine.Entry(EntryJson.fromJson(json)));
+            } catch (BrokenEntry e) {
+                broken[0]++;
+                LOG.warn("an entry in the journal cannot be read", e);
+            }
+        }));
+        return broken[0];
+    }
+
+    /** The last alarm lines, oldest first. */
+    public List<String> lastTransitions(int most) {
+        return read(List.of(), s -> s.lastTransitions(most));
+    }
+
+    /** The minutes of a probe, from inclusive, to exclusive. */
+    public List<Rollup> rollups(String probe, Instant from, Instant to) {
+        return read(List.of(), s -> s.rollups(probe, from, to));
+    }
+
+    /** Drops messages older than this; entries, transitions and rollups stay. Their room is used again. */
+    public boolean prune(Instant before) {
+        return attempt(s -> s.prune(before));
+    }
+
+    /**
+     * Copies the whole to a new file while the watch runs; the copy is its owner's alone.
+     *
+     * @return false where it could not be written, or stands already
+     */
+    public boolean backup(Path target) {
+        JournalStore s = store;
+        if (s == null) {
+            return false;
+        }
+        try {
+            JournalFile.createOwned(target);
+            s.backup(target);
+            return true;
+        } catch (IOException | SQLException e) {
+            LOG.warn("no copy of the journal was made", e);
+            return false;
+        }
+    }
+
+    /** For the tests of a full disk. */
+    void limitPages(long pages) {
+        attempt(s -> s.limitPages(pages));
+    }
+
+    private boolean counted(int lines, boolean kept) {
+        if (!kept) {
+            unkept += lines;
+        }
+        return kept;
+    }
+
+    private interface Work {
+        void on(JournalStore store) throws SQLException;
+    }
+
+    private interface Question<T> {
+        T of(JournalStore store) throws SQLException;
+    }
+
+    private <T> T read(T otherwise, Question<T> question) {
+        @SuppressWarnings("unchecked")
+        T[] answer = (T[]) new Object[] {otherwise};
+        attempt(s -> answer[0] = question.of(s));
+        return answer[0];
+    }
+
+    /** Does the work; where the file is damaged, once more on a fresh one. */
+    private boolean attempt(Work work) {
+        if (file == null) {
+            return false;
+        }
+        Path aside = null;
+        for (int round = 0; round < 2; round++) {
+            try {
+                JournalStore s = store;
+                if (s == null) {
+                    s = new JournalStore(connect(file));
+                    store = s;
+                }
+                work.on(s);
+                if (aside != null) {
+                    state = new JournalState(
+                            true, "the journal was damaged; it is kept as " + aside + ", a new one begun");
+                } else if (!state.durable()) {
+                    state = JournalState.GOOD;
+                }
+                return true;
+            } catch (SQLException e) {
+                drop(e);
+                if (!JournalFile.damaged(e)) {
+                    return fail(file.words(e), e);
+                }
+            } catch (IOException e) {
+                return fail(file.words(e), e);
+            }
+            try {
+                aside = file.setAside(clock.instant());
+            } catch (IOException e) {
+                return fail(file.words(e), e);
+            }
+        }
+        return fail("journal " + file.path() + " cannot be kept. The watch goes on in memory", null);
+    }
+
+    private static Connection connect(JournalFile file) throws SQLException, IOException {
+        return file.connect();
+    }
+
+    private boolean fail(String words, @Nullable Exception cause) {
+        if (state.durable() || !state.detail().equals(words)) {
+            LOG.warn(words, cause);
+        }
+        state = new JournalState(false, words);
+        return false;
+    }
+
+    /** Lets go of the connection after a fault, so that the next append begins afresh. */
+    private void drop(SQLException why) {
+        JournalStore s = store;
+        store = null;
+        if (s != null) {
+            try {
+                s.close();
+            } catch (SQLException e) {
+                why.addSuppressed(e);
+            }
+        }
+    }
+
+    @Override
+    public void close() {
+        try {
+            if (store != null) {
+                store.close();
+                store = null;
+            }
+            if (file != null) {
+                file.close();
+            }
+        } catch (SQLException | IOException e) {
+            LOG.warn("the journal was not closed in order", e);
+        }
+    }
+}

@@ -1,0 +1,142 @@
+package bywash.ingest.journal;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.FileAttribute;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.sql.Connection;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import org.jspecify.annotations.Nullable;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteErrorCode;
+import org.sqlite.SQLiteException;
+
+/** The journal's file: its place, its rights, its lock, and what becomes of it when it is damaged. */
+final class JournalFile implements AutoCloseable {
+    private static final DateTimeFormatter STAMP =
+            DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss.SSS").withZone(ZoneOffset.UTC);
+
+    private final Path path;
+    private final FileChannel channel;
+    private final FileLock lock;
+
+    private JournalFile(Path path, FileChannel channel, FileLock lock) {
+        this.path = path;
+        this.channel = channel;
+        this.lock = lock;
+    }
+
+    /**
+     * Takes the lock.
+     *
+     * @throws IOException in words for the grower
+     */
+    static JournalFile lock(Path dir, String siteId) throws IOException {
+        Files.createDirectories(dir, owner("rwx------"));
+        Path lockPath = dir.resolve(siteId + ".db.lock");
+        if (!Files.exists(lockPath)) {
+            createOwned(lockPath);
+        }
+        FileChannel channel = FileChannel.open(lockPath, StandardOpenOption.WRITE);
+        FileLock lock = null;
+        try {
+            lock = channel.tryLock();
+        } catch (OverlappingFileLockException e) {
+            // held in this very process: refused just the same
+        } finally {
+            if (lock == null) {
+                channel.close();
+            }
+        }
+        if (lock == null) {
+            throw new JournalInUse("another watch of " + siteId + " writes the journal in " + dir
+                    + "; stop it, or give this one another folder");
+        }
+        return new JournalFile(dir.resolve(siteId + ".db"), channel, lock);
+    }
+
+    private static FileAttribute<?>[] owner(String rights) {
+        return FileSystems.getDefault().supportedFileAttributeViews().contains("posix")
+                ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(rights))}
+                : new FileAttribute<?>[0];
+    }
+
+    static void createOwned(Path file) throws IOException {
+        Files.createFile(file, owner("rw-------"));
+    }
+
+    Path path() {
+        return path;
+    }
+
+    /** Opens, and makes the tables where there are none. What SQLite adds beside the file has the file's rights. */
+    Connection connect() throws SQLException, IOException {
+        if (!Files.exists(path)) {
+            createOwned(path);
+        }
+        SQLiteConfig config = new SQLiteConfig();
+        config.setBusyTimeout(2000);
+        Connection db = config.createConnection("jdbc:sqlite:" + path.toAbsolutePath());
+        try {
+            Schema.migrate(db);
+            return db;
+        } catch (SQLException e) {
+            db.close();
+            throw e;
+        }
+    }
+
+    /** Renames the damaged file, and what belongs to it, out of the way. Returns its new place. */
+    Path setAside(Instant now) throws IOException {
+        Path aside = path.resolveSibling(path.getFileName() + ".damaged-" + STAMP.format(now));
+        Files.move(path, aside);
+        for (String tail : new String[] {"-wal", "-shm"}) {
+            Path beside = path.resolveSibling(path.getFileName() + tail);
+            if (Files.exists(beside)) {
+                Files.move(beside, aside.resolveSibling(aside.getFileName() + tail));
+            }
+        }
+        return aside;
+    }
+
+    static boolean damaged(SQLException e) {
+        SQLiteErrorCode code = code(e);
+        return code != null && ((code.code & 0xff) == 11 || (code.code & 0xff) == 26);
+    }
+
+    /** What a fault means, for the grower. */
+    String words(Exception e) {
+        String why = e instanceof IOException ? "it cannot be used (" + e + ")" : String.valueOf(e.getMessage());
+        SQLiteErrorCode code = e instanceof SQLException sql ? code(sql) : null;
+        if (code != null) {
+            why = switch (code.code & 0xff) {
+                case 13 -> "the disk is full; make room";
+                case 8, 14, 3, 23 -> "it may not be written; check the rights of the folder";
+                case 10 -> "the disk reports a fault; check it";
+                case 5, 6 -> "another program holds it; close that";
+                case 11, 26 -> "it is damaged";
+                default -> why;
+            };
+        }
+        return "journal " + path + ": " + why + ". The watch goes on in memory";
+    }
+
+    private static @Nullable SQLiteErrorCode code(SQLException e) {
+        return e instanceof SQLiteException s ? s.getResultCode() : null;
+    }
+
+    @Override
+    public void close() throws IOException {
+        lock.release();
+        channel.close();
+    }
+}

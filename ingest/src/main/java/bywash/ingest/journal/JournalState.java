@@ -1,0 +1,11 @@
+package bywash.ingest.journal;
+
+/**
+ * Whether the journal keeps what it is given.
+ *
+ * @param durable false while it cannot; the watch then goes on in memory
+ * @param detail what is wrong and what to do, or what was done; empty while all is well
+ */
+public record JournalState(boolean durable, String detail) {
+    static final JournalState GOOD = new JournalState(true, "");
+}

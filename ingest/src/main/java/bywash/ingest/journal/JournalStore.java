@@ -15,7 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 
-/** The statements. Each method is one transaction: done, or undone when it throws. */
+/** The statements. Each method is one transaction: done, or undone when it throws; the store is not used again then. */
 final class JournalStore {
     private static final String NEXT =
             "SELECT max(ifnull((SELECT max(seq) FROM message), 0), ifnull((SELECT max(seq) FROM entry), 0),"
@@ -58,7 +58,11 @@ final class JournalStore {
             writes.run();
             db.commit();
         } catch (SQLException e) {
-            db.rollback();
+            try {
+                db.rollback();
+            } catch (SQLException undone) {
+                e.addSuppressed(undone); // on a full disk SQLite has undone it already
+            }
             throw e;
         }
     }
@@ -97,18 +101,15 @@ final class JournalStore {
     /** Synced to the disk before it returns, and with it all that was stored before. */
     void durable(String table, Instant at, String json) throws SQLException {
         pragma("FULL");
-        try {
-            transaction(() -> {
-                try (PreparedStatement p = db.prepareStatement("INSERT INTO " + table + " VALUES (?, ?, ?)")) {
-                    p.setLong(1, next++);
-                    p.setLong(2, at.toEpochMilli());
-                    p.setString(3, json);
-                    p.executeUpdate();
-                }
-            });
-        } finally {
-            pragma("NORMAL");
-        }
+        transaction(() -> {
+            try (PreparedStatement p = db.prepareStatement("INSERT INTO " + table + " VALUES (?, ?, ?)")) {
+                p.setLong(1, next++);
+                p.setLong(2, at.toEpochMilli());
+                p.setString(3, json);
+                p.executeUpdate();
+            }
+        });
+        pragma("NORMAL");
     }
 
     /** Works only between transactions, hence the switch to autocommit. */

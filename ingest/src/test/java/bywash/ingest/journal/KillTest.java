@@ -56,7 +56,7 @@ class KillTest {
                 for (String line = said.readLine(); line != null; line = said.readLine()) {
                     kept.add(line);
                     if (++heard == wanted) {
-                        writer.destroyForcibly();
+                        writer.toHandle().destroyForcibly(); // which leaves what it said to be read
                     }
                 }
                 assertTrue(heard >= wanted, "the writer ended by itself after " + heard);

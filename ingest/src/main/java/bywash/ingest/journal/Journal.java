@@ -117,6 +117,11 @@ public final class Journal implements AutoCloseable {
         return read(List.of(), s -> s.rollups(probe, from, to));
     }
 
+    /** Trends out of the minutes; any thread may ask, while the one loop goes on writing. */
+    public TrendHistory history() {
+        return file == null ? TrendHistory.NONE : new JournalHistory(file.path());
+    }
+
     /** Drops messages older than this; entries, transitions and rollups stay. Their room is used again. */
     public boolean prune(Instant before) {
         return attempt(s -> s.prune(before));

@@ -95,6 +95,14 @@ final class JournalFile implements AutoCloseable {
         }
     }
 
+    /** Opens for reading only, beside whoever writes. */
+    static Connection reading(Path file) throws SQLException {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setReadOnly(true);
+        config.setBusyTimeout(2000);
+        return config.createConnection("jdbc:sqlite:" + file.toAbsolutePath());
+    }
+
     /** Renames the damaged file, and what belongs to it, out of the way. Returns its new place. */
     Path setAside(Instant now) throws IOException {
         Path aside = path.resolveSibling(path.getFileName() + ".damaged-" + STAMP.format(now));

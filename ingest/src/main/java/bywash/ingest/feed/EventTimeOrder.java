@@ -138,6 +138,12 @@ public final class EventTimeOrder {
         }
     }
 
+    /** A watch begins at {@code at}: lets out everything held, and makes no ticks for the time before. */
+    public void resume(Instant at) {
+        finish();
+        ticks.resume(at);
+    }
+
     /** Readings that came too late so far. */
     public long lateCount() {
         return lateCount;

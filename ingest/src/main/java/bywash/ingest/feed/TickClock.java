@@ -34,6 +34,12 @@ final class TickClock {
         }
     }
 
+    /** The next tick is at this time or later. */
+    void resume(Instant at) {
+        nextS = Math.max(multipleFrom(at, STEP_S), lastTickS + STEP_S);
+        lastEvent = at;
+    }
+
     /** Makes the ticks whose time is before {@code bound}; none before the first event. */
     void before(Instant bound) {
         Instant from = lastEvent;

@@ -1,7 +1,7 @@
 package bywash.ingest.journal;
 
-import bywash.ingest.recording.BrokenEntry;
 import bywash.ingest.recording.EntryJson;
+import bywash.ingest.recording.LineJson;
 import bywash.ingest.recording.RecordedLine;
 import bywash.rules.event.OperatorEntry;
 import java.io.IOException;
@@ -11,6 +11,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -24,6 +25,8 @@ import org.slf4j.LoggerFactory;
  */
 public final class Journal implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(Journal.class);
+
+    private static final Instant FAR = Instant.ofEpochSecond(253_402_300_800L); // the year 10000
 
     private final @Nullable JournalFile file;
     private final InstantSource clock;
@@ -76,12 +79,26 @@ public final class Journal implements AutoCloseable {
     /** On the disk before it returns true. */
     public boolean appendEntry(OperatorEntry entry) {
         String json = EntryJson.toJson(entry);
-        return counted(1, attempt(s -> s.durable("entry", entry.at(), json)));
+        return counted(1, attempt(s -> s.entry(entry.at(), json)));
     }
 
-    /** One alarm line; on the disk before it returns true. */
-    public boolean appendTransition(Instant at, String json) {
-        return counted(1, attempt(s -> s.durable("transition", at, json)));
+    /**
+     * One alarm line, and what a restart needs to know of the alarm; both on the disk before it returns true.
+     *
+     * @param state replaces what was kept of this alarm
+     */
+    public boolean appendTransition(Instant at, String json, String kind, String subject, String state) {
+        return counted(1, attempt(s -> s.transition(at, json, kind, subject, state)));
+    }
+
+    /** How the feed or the watch itself stands from here on. */
+    public boolean appendState(RecordedLine line) {
+        return counted(1, attempt(s -> s.state(line.time(), LineJson.toJson(line))));
+    }
+
+    /** The watch has come so far, though nothing came in. */
+    public boolean alive(Instant at) {
+        return attempt(s -> s.alive(at));
     }
 
     /** A minute that is there already is replaced. */
@@ -90,21 +107,33 @@ public final class Journal implements AutoCloseable {
     }
 
     /**
-     * Plays messages and entries of this time and later, in the order they were stored. Must not be appended to meanwhile.
+     * Plays messages, entries and states of this time and later, in the order they were stored. Must not be appended to
+     * meanwhile.
      *
-     * @return entries that could not be read and were passed over
+     * @return lines that could not be read and were passed over
      */
     public int replay(Instant from, Consumer<RecordedLine> to) {
-        int[] broken = {0};
-        attempt(s -> s.replay(from, to, json -> {
-            try {
-                to.accept(new RecordedLine.Entry(EntryJson.fromJson(json)));
-            } catch (BrokenEntry e) {
-                broken[0]++;
-                LOG.warn("an entry in the journal cannot be read", e);
-            }
-        }));
-        return broken[0];
+        return read(0, s -> s.read(r -> r.lines(from, FAR, to)));
+    }
+
+    /** What the grower entered before this time, in the order it was stored. */
+    public void entriesBefore(Instant before, Consumer<OperatorEntry> to) {
+        read(
+                0,
+                s -> s.read(r -> {
+                    r.entries(Instant.EPOCH, before, line -> to.accept(line.entry()));
+                    return 0;
+                }));
+    }
+
+    /** What was last kept of each alarm, by kind and subject. */
+    public List<String> alarms() {
+        return read(List.of(), s -> s.read(JournalReads::alarms));
+    }
+
+    /** How far the last watch came; empty where none has run. */
+    public Optional<Instant> lastSeen() {
+        return read(Optional.empty(), s -> s.read(r -> Optional.ofNullable(r.lastSeen())));
     }
 
     /** The last alarm lines, oldest first. */

@@ -19,8 +19,8 @@ import org.slf4j.LoggerFactory;
 final class JournalHistory implements TrendHistory {
     private static final Logger LOG = LoggerFactory.getLogger(JournalHistory.class);
     private static final String BUCKETS =
-            "SELECT (minute - ?1) / ?2 AS n, sum(count), min(low), sum(mean * count) / sum(count), max(high) FROM rollup"
-                    + " WHERE probe = (SELECT id FROM topic WHERE name = ?3) AND minute >= ?1 AND minute < ?4"
+            "SELECT (minute * 60000 - ?1) * ?2 / (?5 - ?1) AS n, sum(count), min(low), sum(mean * count) / sum(count), max(high) FROM rollup"
+                    + " WHERE probe = (SELECT id FROM topic WHERE name = ?3) AND minute >= ?6 AND minute < ?4"
                     + " GROUP BY n ORDER BY n";
 
     private final Path file;
@@ -30,29 +30,22 @@ final class JournalHistory implements TrendHistory {
     }
 
     @Override
-    public List<TrendBucket> buckets(String probe, Instant from, Instant to, int most) {
-        long minutes = TrendHistory.bucketLength(from, to, most).toMinutes();
-        long first = Math.floorDiv(from.getEpochSecond(), 60L);
-        if (!Files.exists(file)) {
+    public List<TrendBucket> buckets(String probe, Instant from, Instant to, int slices) {
+        if (slices < 1 || !from.isBefore(to) || !Files.exists(file)) {
             return List.of();
         }
         List<TrendBucket> all = new ArrayList<>();
         try (Connection db = JournalFile.reading(file);
                 PreparedStatement p = db.prepareStatement(BUCKETS)) {
-            p.setLong(1, first);
-            p.setLong(2, minutes);
+            p.setLong(1, from.toEpochMilli());
+            p.setLong(2, slices);
             p.setString(3, probe);
-            p.setLong(4, -Math.floorDiv(-to.getEpochSecond(), 60L));
+            p.setLong(4, -Math.floorDiv(-to.toEpochMilli(), 60_000L));
+            p.setLong(5, to.toEpochMilli());
+            p.setLong(6, -Math.floorDiv(-from.toEpochMilli(), 60_000L));
             try (ResultSet r = p.executeQuery()) {
                 while (r.next()) {
-                    Instant begin = Instant.ofEpochSecond((first + r.getLong(1) * minutes) * 60);
-                    all.add(new TrendBucket(
-                            begin,
-                            begin.plusSeconds(minutes * 60),
-                            r.getInt(2),
-                            r.getDouble(3),
-                            r.getDouble(4),
-                            r.getDouble(5)));
+                    all.add(new TrendBucket(r.getInt(1), r.getInt(2), r.getDouble(3), r.getDouble(4), r.getDouble(5)));
                 }
             }
         } catch (SQLException e) {

@@ -13,20 +13,15 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Consumer;
 
 /** The statements. Each method is one transaction: done, or undone when it throws; the store is not used again then. */
 final class JournalStore {
     private static final String NEXT =
             "SELECT max(ifnull((SELECT max(seq) FROM message), 0), ifnull((SELECT max(seq) FROM entry), 0),"
-                    + " ifnull((SELECT max(seq) FROM transition), 0)) + 1";
-    private static final String REPLAY =
-            "SELECT seq, time, topic, flags, payload, NULL FROM message WHERE time >= ?1 UNION ALL"
-                    + " SELECT seq, time, NULL, NULL, NULL, json FROM entry WHERE time >= ?1 ORDER BY seq";
+                    + " ifnull((SELECT max(seq) FROM transition), 0), ifnull((SELECT max(seq) FROM state), 0)) + 1";
 
     private final Connection db;
     private final Map<String, Integer> numbers = new HashMap<>();
-    private final Map<Integer, String> names = new HashMap<>();
     private long next;
 
     JournalStore(Connection db) throws SQLException {
@@ -37,16 +32,11 @@ final class JournalStore {
             }
             try (ResultSet r = s.executeQuery("SELECT id, name FROM topic")) {
                 while (r.next()) {
-                    name(r.getInt(1), r.getString(2));
+                    numbers.put(r.getString(2), r.getInt(1));
                 }
             }
         }
         db.commit();
-    }
-
-    private void name(int id, String name) {
-        numbers.put(name, id);
-        names.put(id, name);
     }
 
     private interface Writes {
@@ -94,22 +84,55 @@ final class JournalStore {
             p.setString(2, name);
             p.executeUpdate();
         }
-        name(id, name);
+        numbers.put(name, id);
         return id;
     }
 
     /** Synced to the disk before it returns, and with it all that was stored before. */
-    void durable(String table, Instant at, String json) throws SQLException {
-        pragma("FULL");
-        transaction(() -> {
-            try (PreparedStatement p = db.prepareStatement("INSERT INTO " + table + " VALUES (?, ?, ?)")) {
-                p.setLong(1, next++);
-                p.setLong(2, at.toEpochMilli());
-                p.setString(3, json);
+    void entry(Instant at, String json) throws SQLException {
+        durable(() -> insert("entry", at, json));
+    }
+
+    /** As {@link #entry}, and with it the alarm's state from here on. */
+    void transition(Instant at, String json, String kind, String subject, String state) throws SQLException {
+        durable(() -> {
+            insert("transition", at, json);
+            try (PreparedStatement p = db.prepareStatement("INSERT OR REPLACE INTO alarm VALUES (?, ?, ?)")) {
+                p.setString(1, kind);
+                p.setString(2, subject);
+                p.setString(3, state);
                 p.executeUpdate();
             }
         });
+    }
+
+    private void durable(Writes writes) throws SQLException {
+        pragma("FULL");
+        transaction(writes);
         pragma("NORMAL");
+    }
+
+    /** How the feed or the watch stood. */
+    void state(Instant at, String json) throws SQLException {
+        transaction(() -> insert("state", at, json));
+    }
+
+    private void insert(String table, Instant at, String json) throws SQLException {
+        try (PreparedStatement p = db.prepareStatement("INSERT INTO " + table + " VALUES (?, ?, ?)")) {
+            p.setLong(1, next++);
+            p.setLong(2, at.toEpochMilli());
+            p.setString(3, json);
+            p.executeUpdate();
+        }
+    }
+
+    void alive(Instant at) throws SQLException {
+        transaction(() -> {
+            try (PreparedStatement p = db.prepareStatement("INSERT OR REPLACE INTO alive VALUES (1, ?)")) {
+                p.setLong(1, at.toEpochMilli());
+                p.executeUpdate();
+            }
+        });
     }
 
     /** Works only between transactions, hence the switch to autocommit. */
@@ -138,32 +161,15 @@ final class JournalStore {
         });
     }
 
-    void replay(Instant from, Consumer<RecordedLine> messages, Consumer<String> entries) throws SQLException {
-        try (PreparedStatement p = db.prepareStatement(REPLAY)) {
-            p.setLong(1, from.toEpochMilli());
-            try (ResultSet r = p.executeQuery()) {
-                while (r.next()) {
-                    String json = r.getString(6);
-                    if (json != null) {
-                        entries.accept(json);
-                    } else {
-                        messages.accept(message(r));
-                    }
-                }
-            }
-        }
+    /** Asks, and ends the reading transaction that asking began. */
+    <T> T read(Question<T> question) throws SQLException {
+        T answer = question.of(new JournalReads(db));
         db.commit();
+        return answer;
     }
 
-    private RecordedLine.Message message(ResultSet r) throws SQLException {
-        byte[] payload = r.getBytes(5);
-        int flags = r.getInt(4);
-        return new RecordedLine.Message(
-                Instant.ofEpochMilli(r.getLong(2)),
-                names.getOrDefault(r.getInt(3), ""),
-                payload == null ? new byte[0] : payload,
-                flags & 3,
-                (flags & 4) != 0);
+    interface Question<T> {
+        T of(JournalReads reads) throws SQLException;
     }
 
     List<String> lastTransitions(int most) throws SQLException {
@@ -201,8 +207,9 @@ final class JournalStore {
 
     void prune(Instant before) throws SQLException {
         transaction(() -> {
-            try (PreparedStatement p = db.prepareStatement("DELETE FROM message WHERE time < ?")) {
-                p.setLong(1, before.toEpochMilli());
+            try (PreparedStatement p = db.prepareStatement("DELETE FROM message WHERE seq < ? AND time < ?")) {
+                p.setLong(1, new JournalReads(db).seqAt(before));
+                p.setLong(2, before.toEpochMilli());
                 p.executeUpdate();
             }
         });

@@ -10,17 +10,23 @@ import java.util.List;
  * The tables, and the steps from each version to the next. The version stands in SQLite's own user_version; a step is never
  * changed once released, a new one is added behind it.
  *
- * <p>{@code seq} runs through all three logs, so that they can be played back in the order they were stored. Topics and
+ * <p>{@code seq} runs through all four logs, so that they can be played back in the order they were stored. Table
+ * state holds how the feed and the watch stood; table alarm the last state of each alarm; alive how far the watch came. Topics and
  * probes are named once and numbered. Flags: quality of service plus 4 where retained. Times are milliseconds since 1970.
  */
 final class Schema {
-    private static final List<List<String>> STEPS = List.of(List.of(
-            "CREATE TABLE topic (id INTEGER PRIMARY KEY, name TEXT NOT NULL UNIQUE)",
-            "CREATE TABLE message (seq INTEGER PRIMARY KEY, time INTEGER, topic INTEGER, flags INTEGER, payload BLOB)",
-            "CREATE TABLE entry (seq INTEGER PRIMARY KEY, time INTEGER, json TEXT)",
-            "CREATE TABLE transition (seq INTEGER PRIMARY KEY, time INTEGER, json TEXT)",
-            "CREATE TABLE rollup (probe INTEGER, minute INTEGER, count INTEGER, mean REAL, low REAL, high REAL,"
-                    + " PRIMARY KEY (probe, minute)) WITHOUT ROWID"));
+    private static final List<List<String>> STEPS = List.of(
+            List.of(
+                    "CREATE TABLE topic (id INTEGER PRIMARY KEY, name TEXT NOT NULL UNIQUE)",
+                    "CREATE TABLE message (seq INTEGER PRIMARY KEY, time INTEGER, topic INTEGER, flags INTEGER, payload BLOB)",
+                    "CREATE TABLE entry (seq INTEGER PRIMARY KEY, time INTEGER, json TEXT)",
+                    "CREATE TABLE transition (seq INTEGER PRIMARY KEY, time INTEGER, json TEXT)",
+                    "CREATE TABLE rollup (probe INTEGER, minute INTEGER, count INTEGER, mean REAL, low REAL, high REAL,"
+                            + " PRIMARY KEY (probe, minute)) WITHOUT ROWID"),
+            List.of(
+                    "CREATE TABLE state (seq INTEGER PRIMARY KEY, time INTEGER, json TEXT)",
+                    "CREATE TABLE alarm (kind TEXT, subject TEXT, json TEXT, PRIMARY KEY (kind, subject)) WITHOUT ROWID",
+                    "CREATE TABLE alive (id INTEGER PRIMARY KEY CHECK (id = 1), time INTEGER)"));
 
     private Schema() {}
 

@@ -82,6 +82,10 @@ final class LineParser {
         if (others != null && word instanceof String operator) {
             return new RecordedLine.Entry(EntryReader.read(at, operator, others));
         }
+        RecordedLine state = others == null ? null : StateLines.read(at, others);
+        if (state != null) {
+            return state;
+        }
         throw new BrokenEntry(
                 topic != null ? "the message has no payload" : "the line has neither topic nor operator",
                 MESSAGE_RIGHT);

@@ -3,7 +3,7 @@ package bywash.ingest.recording;
 import bywash.rules.event.OperatorEntry;
 import java.time.Instant;
 
-/** One line of a recording: a message as received, or what the grower entered. */
+/** One line of a recording: a message as received, what the grower entered, or how the feed or the watch itself stood. */
 public sealed interface RecordedLine {
     Instant time();
 
@@ -16,4 +16,18 @@ public sealed interface RecordedLine {
             return entry.at();
         }
     }
+
+    /**
+     * The feed was lost or came back: {@code {"time":...,"feed":"lost","detail":"..."}}.
+     *
+     * @param detail what is known of it, in words
+     */
+    record Feed(Instant time, boolean up, String detail) implements RecordedLine {}
+
+    /**
+     * A watch began at {@code time}: {@code {"time":...,"watch":"started","unwatched-since":...}}.
+     *
+     * @param unwatchedSince how far the one before had come
+     */
+    record WatchStarted(Instant time, Instant unwatchedSince) implements RecordedLine {}
 }

@@ -6,6 +6,7 @@ import java.io.Flushable;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.time.Instant;
 import java.util.Arrays;
 
 /** Writes recorded lines as JSON Lines, UTF-8, keys in a fixed order. Not safe for use by more than one thread. */
@@ -23,17 +24,35 @@ public final class RecordingWriter implements Closeable, Flushable {
     }
 
     public void write(RecordedLine line) throws IOException {
-        if (line instanceof RecordedLine.Entry e) {
-            EntryWriter.write(json, e.entry());
-        } else {
-            writeMessage((RecordedLine.Message) line);
-        }
+        write(json, line);
         json.writeRaw('\n');
     }
 
-    private void writeMessage(RecordedLine.Message m) throws IOException {
+    static void write(JsonGenerator json, RecordedLine line) throws IOException {
+        if (line instanceof RecordedLine.Entry e) {
+            EntryWriter.write(json, e.entry());
+        } else if (line instanceof RecordedLine.Message m) {
+            writeMessage(json, m);
+        } else if (line instanceof RecordedLine.Feed f) {
+            begin(json, f.time());
+            json.writeStringField("feed", f.up() ? "up" : "lost");
+            json.writeStringField("detail", f.detail());
+            json.writeEndObject();
+        } else if (line instanceof RecordedLine.WatchStarted w) {
+            begin(json, w.time());
+            json.writeStringField("watch", "started");
+            json.writeStringField("unwatched-since", IsoTime.format(w.unwatchedSince()));
+            json.writeEndObject();
+        }
+    }
+
+    private static void begin(JsonGenerator json, Instant time) throws IOException {
         json.writeStartObject();
-        json.writeStringField("time", IsoTime.format(m.time()));
+        json.writeStringField("time", IsoTime.format(time));
+    }
+
+    private static void writeMessage(JsonGenerator json, RecordedLine.Message m) throws IOException {
+        begin(json, m.time());
         json.writeStringField("topic", m.topic());
         String text = new String(m.payload(), StandardCharsets.UTF_8);
         if (text.indexOf('\uFFFD') < 0 || Arrays.equals(text.getBytes(StandardCharsets.UTF_8), m.payload())) {

@@ -95,7 +95,7 @@ class KillTest {
                             List.of(JournalTest.message(i, "a", text), JournalTest.message(i, "b", "1")));
                     boolean good = i % 2 == 0
                             ? journal.appendEntry(JournalTest.note(i, text))
-                            : journal.appendTransition(JournalTest.T0, text);
+                            : journal.appendTransition(JournalTest.T0, text, "ph-low", "tank", text);
                     if (!good) {
                         return;
                     }

@@ -16,6 +16,7 @@ final class Alarm {
     private @Nullable Instant heldSince;
     private @Nullable Instant goneSince;
     private @Nullable Instant raisedAt;
+    private @Nullable Instant announcedAt;
     private @Nullable Instant shelvedUntil;
     private @Nullable Condition condition;
     private String incident = "";
@@ -82,9 +83,47 @@ final class Alarm {
     }
 
     void shelve(Instant at, Duration duration, Consumer<AlarmTransition> out) {
-        if (apply(AlarmInput.SHELVE, at, out)) {
-            shelvedUntil = at.plus(duration);
+        Instant before = shelvedUntil;
+        shelvedUntil = at.plus(duration);
+        if (!apply(AlarmInput.SHELVE, at, out)) {
+            shelvedUntil = before;
         }
+    }
+
+    AlarmMemory memory() {
+        return new AlarmMemory(
+                kind, subject, state, incident, raisedAt, announcedAt, shelvedUntil, known().message(), known().why());
+    }
+
+    /**
+     * Takes over what was kept. Where the rules, played again, do not see the condition that stood, it counts as gone from
+     * now; where they see one that had not stood, it is raised anew after its on-delay.
+     */
+    void restore(AlarmMemory memory, Instant now) {
+        state = memory.state();
+        incident = memory.incident();
+        raisedAt = memory.raisedAt();
+        announcedAt = memory.announcedAt();
+        shelvedUntil = memory.hiddenUntil();
+        if (condition == null) {
+            condition = Condition.of(memory.message(), memory.why(), null);
+        }
+        switch (state) {
+            case UNACKNOWLEDGED, ACKNOWLEDGED -> {
+                goneSince = active ? goneSince : now;
+                active = true;
+            }
+            case NORMAL, RETURNED_UNACKNOWLEDGED -> active = false;
+            case SHELVED, SUPPRESSED, OUT_OF_SERVICE -> {}
+        }
+    }
+
+    /** Normal again without a transition, as it never was raised. */
+    void forget() {
+        state = AlarmState.NORMAL;
+        active = false;
+        incident = "";
+        shelvedUntil = null;
     }
 
     /** The one transition method. */
@@ -94,6 +133,9 @@ final class Alarm {
             return false;
         }
         state = next.get();
+        if (state == AlarmState.UNACKNOWLEDGED) {
+            announcedAt = at;
+        }
         if (state != AlarmState.SHELVED) {
             shelvedUntil = null;
         }

@@ -6,7 +6,9 @@ import bywash.rules.event.OperatorEntry.Unshelve;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
@@ -31,15 +33,12 @@ public final class AlarmBoard {
 
     /** Sets whether a condition holds: non-null where it does. */
     public void set(AlarmKind kind, String subject, Instant at, @Nullable Condition condition) {
-        Key key = new Key(kind, subject);
-        Alarm alarm = alarms.get(key);
         if (condition != null) {
-            if (alarm == null) {
-                alarm = new Alarm(kind, subject);
-                alarms.put(key, alarm);
-            }
-            alarm.holds(at, condition);
-        } else if (alarm != null) {
+            alarm(kind, subject).holds(at, condition);
+            return;
+        }
+        Alarm alarm = alarms.get(new Key(kind, subject));
+        if (alarm != null) {
             alarm.gone(at);
         }
     }
@@ -48,6 +47,32 @@ public final class AlarmBoard {
         for (Alarm alarm : alarms.values()) {
             alarm.tick(at, incidents, out::add);
         }
+    }
+
+    /** What a restart needs to know of an alarm. */
+    public AlarmMemory memory(AlarmKind kind, String subject) {
+        return alarm(kind, subject).memory();
+    }
+
+    /** Puts alarms back as they were; those not named are normal. Gives no transitions. */
+    public void restore(List<AlarmMemory> memories, Instant now) {
+        Set<Key> named = new HashSet<>();
+        for (AlarmMemory memory : memories) {
+            named.add(new Key(memory.kind(), memory.subject()));
+            alarm(memory.kind(), memory.subject()).restore(memory, now);
+            if (Incidents.isWater(memory.kind()) && memory.state() != AlarmState.NORMAL) {
+                incidents.restore(memory.incident());
+            }
+        }
+        alarms.forEach((key, alarm) -> {
+            if (!named.contains(key)) {
+                alarm.forget();
+            }
+        });
+    }
+
+    private Alarm alarm(AlarmKind kind, String subject) {
+        return alarms.computeIfAbsent(new Key(kind, subject), key -> new Alarm(kind, subject));
     }
 
     public void acknowledge(Acknowledge entry) {

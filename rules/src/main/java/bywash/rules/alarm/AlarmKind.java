@@ -1,6 +1,8 @@
 package bywash.rules.alarm;
 
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The alarms there are, with the priority each has. Order is the order of display within a priority. */
 public enum AlarmKind {
@@ -37,6 +39,11 @@ public enum AlarmKind {
 
     public Priority priority() {
         return priority;
+    }
+
+    /** The kind of a word; empty where there is none. */
+    public static Optional<AlarmKind> of(String word) {
+        return Arrays.stream(values()).filter(kind -> kind.word.equals(word)).findFirst();
     }
 
     /** The alarm's word in lines and entries, such as {@code unplanned-inflow}. */

@@ -1,6 +1,8 @@
 package bywash.rules.alarm;
 
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Alarm states of ANSI/ISA-18.2-2016 / IEC 62682 (from memory: the standard's table was not at hand).
@@ -23,6 +25,13 @@ public enum AlarmState {
     SHELVED,
     SUPPRESSED,
     OUT_OF_SERVICE;
+
+    /** The state of a word; empty where there is none. */
+    public static Optional<AlarmState> of(String word) {
+        return Arrays.stream(values())
+                .filter(state -> state.word().equals(word))
+                .findFirst();
+    }
 
     public String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');

@@ -30,6 +30,11 @@ final class Incidents {
         this.waterAlarmStands = waterAlarmStands;
     }
 
+    /** The story that was running before a restart. */
+    void restore(String incident) {
+        waterIncident = incident;
+    }
+
     static boolean isWater(AlarmKind kind) {
         return WATER.contains(kind);
     }

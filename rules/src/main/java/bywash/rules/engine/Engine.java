@@ -1,6 +1,8 @@
 package bywash.rules.engine;
 
 import bywash.rules.alarm.AlarmBoard;
+import bywash.rules.alarm.AlarmKind;
+import bywash.rules.alarm.AlarmMemory;
 import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.chlorine.ReserveBatch;
 import bywash.rules.chlorine.ResidualTracker;
@@ -12,6 +14,7 @@ import bywash.rules.event.EngineEvent.OperatorActed;
 import bywash.rules.event.EngineEvent.ReadingArrived;
 import bywash.rules.event.EngineEvent.ReadingRefused;
 import bywash.rules.event.EngineEvent.Tick;
+import bywash.rules.event.EngineEvent.WatchStarted;
 import bywash.rules.event.Reading;
 import bywash.rules.site.Device;
 import bywash.rules.site.Probe;
@@ -92,6 +95,8 @@ public final class Engine {
         } else if (event instanceof FeedChanged changed) {
             feedUp = changed.up();
             feedDetail = changed.detail();
+        } else if (event instanceof WatchStarted started) {
+            monitors.values().forEach(monitor -> monitor.resume(started.at()));
         } else {
             throw new IllegalArgumentException("unknown event " + event);
         }
@@ -183,6 +188,16 @@ public final class Engine {
     /** Reserves whose water a test has shown free of chlorine since its last filling. */
     public Set<String> safeReserves() {
         return residual.safeReserves();
+    }
+
+    /** What a restart needs to know of an alarm. */
+    public AlarmMemory memory(AlarmKind kind, String subject) {
+        return board.memory(kind, subject);
+    }
+
+    /** Puts the alarms back as they were; those not named are normal. Gives no transitions. */
+    public void restore(List<AlarmMemory> alarms, Instant now) {
+        board.restore(alarms, now);
     }
 
     /** Everything a screen needs, immutable. */

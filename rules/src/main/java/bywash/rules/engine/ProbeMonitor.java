@@ -20,6 +20,7 @@ final class ProbeMonitor {
     private @Nullable Instant at;
     private @Nullable Instant sameSince;
     private @Nullable Instant watchedSince;
+    private @Nullable Instant resumedAt;
     private int refusedInARow;
     private String refusal = "";
 
@@ -72,16 +73,21 @@ final class ProbeMonitor {
         }
     }
 
-    /** After a gap in the watch itself, silence counts from here. */
+    /** A watch began: silence counts from here, and what was read before is not taken for the present. */
+    void resume(Instant now) {
+        resumedAt = now;
+    }
+
     Health health(Instant now) {
         if (refusedInARow >= REFUSALS) {
             return Health.IMPLAUSIBLE;
         }
-        Instant last = at != null ? at : watchedSince;
+        boolean heard = at != null && (resumedAt == null || !at.isBefore(resumedAt));
+        Instant last = heard ? at : resumedAt != null ? resumedAt : watchedSince;
         if (last != null && now.isAfter(last.plus(probe.silence()))) {
             return Health.SILENT;
         }
-        if (at == null) {
+        if (!heard) {
             return Health.WAITING;
         }
         if (sameSince != null && now.isAfter(sameSince.plus(stuckAfter()))) {

@@ -122,7 +122,10 @@ final class ProbeRules {
                 unit,
                 side,
                 edge);
-        String why = "Probe " + m.probe().id() + "; trend " + Text.number(m.perHour(), 2) + " an hour.";
+        String trend = Double.isNaN(m.perHour())
+                ? "trend not known yet."
+                : "trend " + Text.number(m.perHour(), 2) + " an hour.";
+        String why = "Probe " + m.probe().id() + "; " + trend;
         return Condition.of(message, why, null, key(quantity), Text.round(m.value(), 3), "limit", edge);
     }
 

@@ -30,4 +30,7 @@ public sealed interface EngineEvent {
 
     /** The feed was lost or came back; {@code detail} says what is known. */
     record FeedChanged(Instant at, boolean up, String detail) implements EngineEvent {}
+
+    /** A watch began; since {@code unwatchedSince} none had run, so that what no probe said meanwhile is no silence. */
+    record WatchStarted(Instant at, Instant unwatchedSince) implements EngineEvent {}
 }

@@ -16,6 +16,8 @@ import bywash.tui.view.TrendBuffer;
 import bywash.tui.watch.LiveWatch;
 import bywash.tui.watch.PacedClock;
 import bywash.tui.watch.Pipeline;
+import bywash.tui.watch.Station;
+import bywash.tui.watch.WatchRecord;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -60,7 +62,7 @@ final class DemoCommand implements Callable<Integer> {
         SiteFile file = site();
         List<RecordedLine> lines = DemoFeed.lines();
         EventLog log = new EventLog();
-        TrendBuffer trends = new TrendBuffer(ScreenRun.TREND_VALUES);
+        TrendBuffer trends = new TrendBuffer(Station.TREND_VALUES);
         Pipeline pipeline = new Pipeline(file, log::alarm, r -> trends.add(r.probe(), r.at(), r.value()));
         pipeline.onEntry(log::entry);
         int next = 0;
@@ -74,7 +76,7 @@ final class DemoCommand implements Callable<Integer> {
                 file.bindings().stream().map(ProbeBinding::topic).distinct().toList();
         BrokerSettings settings = BrokerSettings.at(broker.url());
         PacedClock clock = new PacedClock(DemoFeed.STORY, times);
-        LiveWatch watch = new LiveWatch(pipeline, queue, clock, null);
+        LiveWatch watch = new LiveWatch(pipeline, queue, clock, WatchRecord.inMemory());
         watch.note("demo " + Math.round(times) + "x");
         CountDownLatch up = new CountDownLatch(1);
         try (MqttFeed feed = new MqttFeed(settings, topics, queue, clock, state -> {

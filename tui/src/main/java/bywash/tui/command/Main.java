@@ -20,6 +20,7 @@ import picocli.CommandLine.Option;
         description = "Watches a recirculating fish-and-plant system and finds water nobody meant to let in.",
         subcommands = {
             WatchCommand.class,
+            AttachCommand.class,
             ReplayCommand.class,
             SheetCommand.class,
             DemoCommand.class,

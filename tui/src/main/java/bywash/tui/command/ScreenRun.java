@@ -8,11 +8,13 @@ import bywash.tui.screen.NoTerminalException;
 import bywash.tui.screen.TerminalSession;
 import bywash.tui.view.EventLog;
 import bywash.tui.view.Frame;
+import bywash.tui.view.HistorySource;
 import bywash.tui.view.Losses;
 import bywash.tui.view.TrendBuffer;
 import bywash.tui.watch.FrameSource;
 import bywash.tui.watch.Pipeline;
 import bywash.tui.watch.ReplayWatch;
+import bywash.tui.watch.Station;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
@@ -21,9 +23,6 @@ import java.util.function.Supplier;
 
 /** Runs a watch under the screen. */
 final class ScreenRun {
-    /** Values kept a probe for the small trends: more than an hour at every 5 s. */
-    static final int TREND_VALUES = 1024;
-
     private ScreenRun() {}
 
     static int replay(SiteFile file, List<RecordedLine> lines, double times, PrintWriter err) throws IOException {
@@ -31,7 +30,7 @@ final class ScreenRun {
             err.println("the recording holds no line that can be played");
             return ExitCode.RECORDING;
         }
-        TrendBuffer trends = new TrendBuffer(TREND_VALUES);
+        TrendBuffer trends = new TrendBuffer(Station.TREND_VALUES);
         EventLog log = new EventLog();
         Pipeline pipeline = new Pipeline(file, log::alarm, r -> trends.add(r.probe(), r.at(), r.value()));
         pipeline.onEntry(log::entry);
@@ -43,7 +42,7 @@ final class ScreenRun {
         return code;
     }
 
-    static Frame frame(FrameSource source, TrendBuffer trends, EventLog log) {
+    static Frame frame(FrameSource source, HistorySource trends, EventLog log) {
         return new Frame(
                 source.snapshot(),
                 trends,

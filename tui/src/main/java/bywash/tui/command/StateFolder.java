@@ -4,6 +4,9 @@ import java.nio.file.Path;
 
 /** Where state is kept when no option says so (XDG Base Directory Specification). */
 final class StateFolder {
+    static final String DESCRIPTION =
+            "Where the journal is kept. Default: $$XDG_STATE_HOME/bywash or ~/.local/state/bywash.";
+
     private StateFolder() {}
 
     static Path standard() {

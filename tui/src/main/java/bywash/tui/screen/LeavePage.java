@@ -5,6 +5,13 @@ import java.util.List;
 
 /** Asks before leaving. */
 final class LeavePage extends ScrollPage {
+    private final boolean goesOn;
+
+    /** @param goesOn whether the watch goes on without this screen */
+    LeavePage(boolean goesOn) {
+        this.goesOn = goesOn;
+    }
+
     @Override
     public String title() {
         return "Leave?";
@@ -35,7 +42,11 @@ final class LeavePage extends ScrollPage {
     protected Lines lines(Frame frame, int width) {
         return new Lines(width)
                 .gap()
-                .add("Without this watch nobody is told of alarms.", Style.PLAIN)
+                .add(
+                        goesOn
+                                ? "The watch goes on without this screen."
+                                : "Without this watch nobody is told of alarms.",
+                        Style.PLAIN)
                 .add("Press y to leave, Esc to stay.", Style.PLAIN);
     }
 }

@@ -10,7 +10,7 @@ final class Pages {
     private final List<Page> all;
     private final List<Binding> everywhere;
 
-    Pages(AlarmChoice choice, HelpSource help, Binding acknowledge) {
+    Pages(boolean goesOn, AlarmChoice choice, HelpSource help, Binding acknowledge) {
         all = List.of(
                 new OverviewPage(choice),
                 new DetailPage(choice),
@@ -22,7 +22,7 @@ final class Pages {
                 // A new page goes above this line, and nowhere else.
                 new PagesPage(this::all),
                 new HelpPage(() -> help.sections()),
-                new LeavePage());
+                new LeavePage(goesOn));
         everywhere = everywhere(acknowledge);
     }
 

@@ -14,14 +14,25 @@ import java.util.List;
 public final class ScreenModel {
     private final AlarmChoice choice = new AlarmChoice();
     private final Acknowledging acknowledging = new Acknowledging(choice);
-    private final Pages pages = new Pages(
-            choice,
-            this::help,
-            Binding.of('a', "ack", "Acknowledge; asks whether all or the chosen one", this::ask)
-                    .or(KeyPress.of(KeyPress.Kind.CONTROL_A)));
+    private final Pages pages;
     private final Deque<Page> under = new ArrayDeque<>();
-    private Page page = pages.get(OverviewPage.class);
+    private Page page;
     private String notice = "";
+
+    public ScreenModel() {
+        this(false);
+    }
+
+    /** @param goesOn whether the watch goes on when the grower leaves the screen */
+    public ScreenModel(boolean goesOn) {
+        pages = new Pages(
+                goesOn,
+                choice,
+                this::help,
+                Binding.of('a', "ack", "Acknowledge; asks whether all or the chosen one", this::ask)
+                        .or(KeyPress.of(KeyPress.Kind.CONTROL_A)));
+        page = pages.get(OverviewPage.class);
+    }
 
     /** The page to draw. */
     public Page page() {

@@ -19,10 +19,15 @@ final class SessionLoop {
     private final boolean unicode;
     private final Supplier<Frame> frames;
     private final Consumer<OperatorEntry> entries;
-    private final ScreenModel model = new ScreenModel();
+    private final ScreenModel model;
 
     SessionLoop(
-            TerminalScreen screen, DisplaySettings settings, Supplier<Frame> frames, Consumer<OperatorEntry> entries) {
+            TerminalScreen screen,
+            DisplaySettings settings,
+            ScreenModel model,
+            Supplier<Frame> frames,
+            Consumer<OperatorEntry> entries) {
+        this.model = model;
         this.screen = screen;
         this.painter = new Painter(screen, settings.colour());
         this.keys = new KeyReader(screen.getTerminal());

@@ -8,6 +8,7 @@ import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
@@ -53,7 +54,22 @@ public final class TerminalSession {
         run(terminal, frames, entries);
     }
 
+    /**
+     * The same on a terminal at the other end of a line, of a watch that goes on when this sitting ends.
+     *
+     * @param entries takes what the grower enters, on the calling thread; must not block
+     */
+    public void run(RemoteLine line, Supplier<Frame> frames, Consumer<OperatorEntry> entries) throws IOException {
+        Charset charset = settings.unicode() ? StandardCharsets.UTF_8 : StandardCharsets.US_ASCII;
+        run(new RemoteTerminal(line, charset), new ScreenModel(true), frames, entries);
+    }
+
     void run(Terminal terminal, Supplier<Frame> frames, Consumer<OperatorEntry> entries) throws IOException {
+        run(terminal, new ScreenModel(), frames, entries);
+    }
+
+    private void run(Terminal terminal, ScreenModel model, Supplier<Frame> frames, Consumer<OperatorEntry> entries)
+            throws IOException {
         TerminalScreen screen = new TerminalScreen(terminal);
         Restore restore = new Restore(screen, terminal);
         Thread hook = new Thread(restore, "restore terminal");
@@ -61,7 +77,7 @@ public final class TerminalSession {
         try {
             screen.setCursorPosition(null);
             screen.startScreen();
-            new SessionLoop(screen, settings, frames, entries).run();
+            new SessionLoop(screen, settings, model, frames, entries).run();
         } finally {
             restore.run();
             forget(hook);

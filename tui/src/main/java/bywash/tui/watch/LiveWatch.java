@@ -1,54 +1,76 @@
 package bywash.tui.watch;
 
-import bywash.ingest.journal.FileJournal;
 import bywash.ingest.mqtt.FeedState;
 import bywash.ingest.mqtt.InboundQueue;
 import bywash.ingest.recording.RecordedLine;
 import bywash.ingest.recording.RecordedLine.Message;
-import bywash.rules.event.EngineEvent.FeedChanged;
 import bywash.rules.event.OperatorEntry;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /** The single-writer loop of a live watch: messages, entries and the clock in; the latest frame out. */
 public final class LiveWatch implements Runnable {
+    private static final Logger LOG = LoggerFactory.getLogger(LiveWatch.class);
     private static final long WAIT_MS = 100;
 
     private final Pipeline pipeline;
     private final InboundQueue queue;
     private final InstantSource clock;
-    private final @Nullable FileJournal journal;
-    private final ConcurrentLinkedQueue<OperatorEntry> entries = new ConcurrentLinkedQueue<>();
+    private final WatchRecord record;
+    private final ConcurrentLinkedQueue<Entered> entries = new ConcurrentLinkedQueue<>();
     private final ConcurrentLinkedQueue<FeedState> states = new ConcurrentLinkedQueue<>();
     private volatile FrameSource latest;
     private volatile boolean stop;
+    private long faults;
     private volatile String note = "";
+    private volatile RecordedLine.@Nullable WatchStarted gap;
+    private volatile Instant gapUntil = Instant.EPOCH;
 
-    public LiveWatch(Pipeline pipeline, InboundQueue queue, InstantSource clock, @Nullable FileJournal journal) {
+    /** @param clock whole milliseconds, as the record keeps them, so that a replay sees the same times */
+    public LiveWatch(Pipeline pipeline, InboundQueue queue, InstantSource clock, WatchRecord record) {
         this.pipeline = pipeline;
         this.queue = queue;
         this.clock = clock;
-        this.journal = journal;
+        this.record = record;
         this.latest = new FrameSource(pipeline.snapshot(), clock.instant(), 0, 0, 0, pipeline.safeReserves(), "");
     }
 
-    /** Any thread: what the grower entered; on the record before the screen shows its effect. */
-    public void enter(OperatorEntry entry) {
-        entries.add(entry);
+    private record Entered(OperatorEntry entry, CompletableFuture<Boolean> kept) {}
+
+    /**
+     * Any thread: what the grower entered; on the record before the screen shows its effect.
+     *
+     * @return completes once it is on the record, with false where the journal could not keep it
+     */
+    public CompletableFuture<Boolean> enter(OperatorEntry entry) {
+        CompletableFuture<Boolean> kept = new CompletableFuture<>();
+        entries.add(new Entered(entry, kept));
+        return kept;
     }
 
-    /** Any thread: the connection changed. */
+    /** Any thread: the connection changed. That we ourselves end it is no loss of the feed. */
     public void feed(FeedState state) {
-        states.add(state);
+        if (state.phase() != FeedState.Phase.STOPPED) {
+            states.add(state);
+        }
     }
 
     /** Any thread: words for the head line. */
     public void note(String words) {
         note = words;
+    }
+
+    /** Any thread: a time that nobody watched, to be told of until an instant. */
+    void gap(RecordedLine.WatchStarted started, Instant until) {
+        gap = started;
+        gapUntil = until;
     }
 
     public FrameSource latest() {
@@ -67,44 +89,51 @@ public final class LiveWatch implements Runnable {
                 queue.drain(batch, WAIT_MS);
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
-                return;
+                break;
             }
             step(batch);
             batch.clear();
         }
-        if (journal != null) {
-            journal.close();
-        }
+        end();
     }
 
-    private void step(List<Message> batch) {
+    /** Lets go of the record; the loop does so when it ends. */
+    void end() {
+        record.close();
+    }
+
+    /** One round of the loop. */
+    void step(List<Message> batch) {
         Instant now = clock.instant();
         for (FeedState state = states.poll(); state != null; state = states.poll()) {
-            pipeline.feed(new FeedChanged(now, state.up(), state.detail()));
+            RecordedLine line = new RecordedLine.Feed(now, state.up(), state.detail());
+            record.state(line);
+            pipeline.accept(line);
         }
-        for (Message message : batch) {
-            record(message);
-            pipeline.accept(message);
+        batch.forEach(record::message);
+        batch.forEach(message -> guarded(() -> pipeline.accept(message)));
+        for (Entered next = entries.poll(); next != null; next = entries.poll()) {
+            Entered entered = next;
+            boolean kept = record.entry(entered.entry());
+            guarded(() -> pipeline.enter(entered.entry()));
+            entered.kept().complete(kept);
         }
-        for (OperatorEntry entry = entries.poll(); entry != null; entry = entries.poll()) {
-            record(new RecordedLine.Entry(entry));
-            pipeline.enter(entry);
-        }
-        if (journal != null) {
-            journal.flush();
-        }
-        pipeline.advanceTo(now);
+        guarded(() -> pipeline.advanceTo(now));
+        record.tick(now);
         latest = frame(now);
     }
 
-    private void record(RecordedLine line) {
-        if (journal != null) {
-            journal.append(line);
+    /** A fault of ours in one event must not end the watch: it is logged and said, and the watch goes on. */
+    private void guarded(Runnable event) {
+        try {
+            event.run();
+        } catch (RuntimeException e) {
+            faults++;
+            LOG.error("a fault of ours in the rules; the watch goes on", e);
         }
     }
 
     private FrameSource frame(Instant now) {
-        String words = journal != null && !journal.fault().isEmpty() ? journal.fault() : note;
         return new FrameSource(
                 pipeline.snapshot(),
                 now,
@@ -112,6 +141,24 @@ public final class LiveWatch implements Runnable {
                 pipeline.refused(),
                 pipeline.late(),
                 pipeline.safeReserves(),
-                words);
+                words(now));
+    }
+
+    private String words(Instant now) {
+        List<String> words = new ArrayList<>();
+        if (!record.fault().isEmpty()) {
+            words.add(record.fault());
+        }
+        RecordedLine.WatchStarted unwatched = gap;
+        if (unwatched != null && now.isBefore(gapUntil)) {
+            words.add(GapWords.of(unwatched, pipeline.snapshot().site().timeZone()));
+        }
+        if (!note.isEmpty()) {
+            words.add(note);
+        }
+        if (faults > 0) {
+            words.add("FAULT OF OURS, see bywash.log");
+        }
+        return String.join(", ", words);
     }
 }

@@ -6,16 +6,21 @@ import bywash.ingest.payload.ReadingDecoder;
 import bywash.ingest.recording.RecordedLine;
 import bywash.ingest.recording.RecordedLine.Message;
 import bywash.ingest.site.SiteFile;
+import bywash.rules.alarm.AlarmKind;
+import bywash.rules.alarm.AlarmMemory;
 import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.engine.Engine;
 import bywash.rules.engine.Snapshot;
 import bywash.rules.event.EngineEvent;
+import bywash.rules.event.EngineEvent.FeedChanged;
 import bywash.rules.event.EngineEvent.OperatorActed;
 import bywash.rules.event.EngineEvent.ReadingArrived;
 import bywash.rules.event.EngineEvent.ReadingRefused;
+import bywash.rules.event.EngineEvent.WatchStarted;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.Reading;
 import java.time.Instant;
+import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 
@@ -54,7 +59,32 @@ public final class Pipeline {
             decoder.decode(message.time(), message.topic(), message.payload(), message.retain(), sink);
         } else if (line instanceof RecordedLine.Entry entry) {
             enter(entry.entry());
+        } else if (line instanceof RecordedLine.Feed feed) {
+            feed(new FeedChanged(feed.time(), feed.up(), feed.detail()));
+        } else if (line instanceof RecordedLine.WatchStarted started) {
+            started(new WatchStarted(started.time(), started.unwatchedSince()));
         }
+    }
+
+    /** Something entered so long ago that what was read around it is not played again: no time passes. */
+    public void remember(OperatorEntry entry) {
+        apply(new OperatorActed(entry));
+    }
+
+    /** Puts the alarms back as they were kept. */
+    public void restore(List<AlarmMemory> alarms, Instant now) {
+        engine.restore(alarms, now);
+    }
+
+    /** What a restart needs to know of an alarm. */
+    public AlarmMemory memory(AlarmKind kind, String subject) {
+        return engine.memory(kind, subject);
+    }
+
+    private void started(WatchStarted event) {
+        order.advanceTo(event.unwatchedSince());
+        order.resume(event.at());
+        apply(event);
     }
 
     public void enter(OperatorEntry entry) {
@@ -62,7 +92,7 @@ public final class Pipeline {
     }
 
     /** Tells the engine of the feed's own state. */
-    public void feed(EngineEvent.FeedChanged change) {
+    public void feed(FeedChanged change) {
         order.offer(change, change.at());
     }
 

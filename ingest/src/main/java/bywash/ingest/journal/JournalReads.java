@@ -1,0 +1,172 @@
+package bywash.ingest.journal;
+
+import bywash.ingest.recording.BrokenEntry;
+import bywash.ingest.recording.LineJson;
+import bywash.ingest.recording.RecordedLine;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** The questions to the logs, for the watch that writes them and for whoever reads beside it. */
+final class JournalReads {
+    private static final Logger LOG = LoggerFactory.getLogger(JournalReads.class);
+    private static final String LINES =
+            "SELECT seq, time, topic, flags, payload, NULL FROM message WHERE seq >= ?1 AND time >= ?2 AND time < ?3"
+                    + " UNION ALL SELECT seq, time, NULL, NULL, NULL, json FROM entry WHERE time >= ?2 AND time < ?3"
+                    + " UNION ALL SELECT seq, time, NULL, NULL, NULL, json FROM state WHERE time >= ?2 AND time < ?3"
+                    + " ORDER BY seq";
+    private static final String LAST = "SELECT max(ifnull((SELECT time FROM message ORDER BY seq DESC LIMIT 1), 0),"
+            + " ifnull((SELECT time FROM entry ORDER BY seq DESC LIMIT 1), 0),"
+            + " ifnull((SELECT time FROM state ORDER BY seq DESC LIMIT 1), 0),"
+            + " ifnull((SELECT time FROM alive), 0))";
+
+    private final Connection db;
+
+    JournalReads(Connection db) {
+        this.db = db;
+    }
+
+    /** The first message of this time or later, near enough: times rise with seq but for a clock that was set back. */
+    long seqAt(Instant from) throws SQLException {
+        long low = number("SELECT ifnull(min(seq), 0) FROM message");
+        long high = number("SELECT ifnull(max(seq), -1) FROM message") + 1;
+        try (PreparedStatement p = db.prepareStatement("SELECT seq, time FROM message WHERE seq >= ? LIMIT 1")) {
+            while (low < high) {
+                long middle = (low + high) >>> 1;
+                p.setLong(1, middle);
+                try (ResultSet r = p.executeQuery()) {
+                    if (!r.next() || r.getLong(2) >= from.toEpochMilli()) {
+                        high = middle;
+                    } else {
+                        low = r.getLong(1) + 1;
+                    }
+                }
+            }
+        }
+        return low;
+    }
+
+    private long number(String sql) throws SQLException {
+        try (Statement s = db.createStatement();
+                ResultSet r = s.executeQuery(sql)) {
+            return r.next() ? r.getLong(1) : 0;
+        }
+    }
+
+    /**
+     * Messages, entries and states of a span, in the order they were stored.
+     *
+     * @return lines that could not be read and were passed over
+     */
+    int lines(Instant from, Instant to, Consumer<RecordedLine> sink) throws SQLException {
+        Map<Integer, String> topics = topics();
+        int broken = 0;
+        try (PreparedStatement p = db.prepareStatement(LINES)) {
+            p.setLong(1, seqAt(from));
+            p.setLong(2, from.toEpochMilli());
+            p.setLong(3, to.toEpochMilli());
+            try (ResultSet r = p.executeQuery()) {
+                while (r.next()) {
+                    String json = r.getString(6);
+                    RecordedLine line = json == null ? message(r, topics) : line(json);
+                    if (line == null) {
+                        broken++;
+                    } else {
+                        sink.accept(line);
+                    }
+                }
+            }
+        }
+        return broken;
+    }
+
+    private Map<Integer, String> topics() throws SQLException {
+        Map<Integer, String> topics = new HashMap<>();
+        try (Statement s = db.createStatement();
+                ResultSet r = s.executeQuery("SELECT id, name FROM topic")) {
+            while (r.next()) {
+                topics.put(r.getInt(1), r.getString(2));
+            }
+        }
+        return topics;
+    }
+
+    private static RecordedLine.Message message(ResultSet r, Map<Integer, String> topics) throws SQLException {
+        byte[] payload = r.getBytes(5);
+        int flags = r.getInt(4);
+        return new RecordedLine.Message(
+                Instant.ofEpochMilli(r.getLong(2)),
+                topics.getOrDefault(r.getInt(3), ""),
+                payload == null ? new byte[0] : payload,
+                flags & 3,
+                (flags & 4) != 0);
+    }
+
+    private static @Nullable RecordedLine line(String json) {
+        try {
+            return LineJson.fromJson(json);
+        } catch (BrokenEntry e) {
+            LOG.warn("a line in the journal cannot be read", e);
+            return null;
+        }
+    }
+
+    /** What the grower entered in a span, in the order it was stored; what cannot be read is passed over. */
+    void entries(Instant from, Instant to, Consumer<RecordedLine.Entry> sink) throws SQLException {
+        for (String json : texts("entry", from, to)) {
+            if (line(json) instanceof RecordedLine.Entry entry) {
+                sink.accept(entry);
+            }
+        }
+    }
+
+    /** The alarm lines of a span, in the order they were stored. */
+    List<String> transitions(Instant from, Instant to) throws SQLException {
+        return texts("transition", from, to);
+    }
+
+    private List<String> texts(String table, Instant from, Instant to) throws SQLException {
+        List<String> all = new ArrayList<>();
+        String sql = "SELECT json FROM " + table + " WHERE time >= ? AND time < ? ORDER BY seq";
+        try (PreparedStatement p = db.prepareStatement(sql)) {
+            p.setLong(1, from.toEpochMilli());
+            p.setLong(2, to.toEpochMilli());
+            try (ResultSet r = p.executeQuery()) {
+                while (r.next()) {
+                    all.add(r.getString(1));
+                }
+            }
+        }
+        return all;
+    }
+
+    /** The last state of each alarm, by kind and subject. */
+    List<String> alarms() throws SQLException {
+        List<String> all = new ArrayList<>();
+        try (Statement s = db.createStatement();
+                ResultSet r = s.executeQuery("SELECT json FROM alarm ORDER BY kind, subject")) {
+            while (r.next()) {
+                all.add(r.getString(1));
+            }
+        }
+        return all;
+    }
+
+    /** How far the last watch came; null where none has run. */
+    @Nullable
+    Instant lastSeen() throws SQLException {
+        long last = number(LAST);
+        return last == 0 ? null : Instant.ofEpochMilli(last);
+    }
+}

@@ -1,0 +1,182 @@
+package bywash.tui.attach;
+
+import bywash.rules.event.OperatorEntry;
+import bywash.tui.screen.DisplaySettings;
+import bywash.tui.screen.RemoteLine;
+import bywash.tui.screen.TerminalSession;
+import java.io.DataInputStream;
+import java.io.FilterOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.channels.ClosedChannelException;
+import java.nio.channels.ServerSocketChannel;
+import java.nio.channels.SocketChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** Answers other programs of the same user: draws them the screen, and takes down what they enter. */
+public final class WatchServer implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(WatchServer.class);
+    private static final int MOST_CALLERS = 16;
+    private static final int LONGEST_REQUEST = 65_536;
+    private static final long PATIENCE_S = 10;
+
+    private final Path state;
+    private final String siteId;
+    private final WatchHost host;
+    private final ServerSocketChannel server;
+    private final Set<SocketChannel> callers = ConcurrentHashMap.newKeySet();
+
+    private WatchServer(Path state, String siteId, WatchHost host, ServerSocketChannel server) {
+        this.state = state;
+        this.siteId = siteId;
+        this.host = host;
+        this.server = server;
+    }
+
+    /** Begins to listen. */
+    public static WatchServer start(Path state, String siteId, WatchHost host) throws IOException {
+        WatchServer server = new WatchServer(state, siteId, host, SocketPlace.listen(state, siteId));
+        daemon(server::accept, "attach");
+        return server;
+    }
+
+    private static void daemon(Runnable task, String name) {
+        Thread thread = new Thread(task, name);
+        thread.setDaemon(true);
+        thread.start();
+    }
+
+    private void accept() {
+        while (server.isOpen()) {
+            try {
+                SocketChannel caller = server.accept();
+                callers.add(caller);
+                daemon(() -> serve(caller), "caller");
+            } catch (ClosedChannelException e) {
+                return;
+            } catch (IOException e) {
+                LOG.warn("a caller was not heard", e);
+            }
+        }
+    }
+
+    private void serve(SocketChannel caller) {
+        try (caller) {
+            InputStream in = SocketStreams.input(caller);
+            OutputStream out = SocketStreams.output(caller);
+            Request request;
+            try {
+                if (callers.size() > MOST_CALLERS) {
+                    throw new IOException(MOST_CALLERS + " are attached already; let one leave");
+                }
+                request = Request.read(line(in));
+            } catch (IOException e) {
+                answer(out, new Answer(false, String.valueOf(e.getMessage())));
+                return;
+            }
+            if (request instanceof Request.Enter enter) {
+                answer(out, enter(enter.entry()));
+            } else if (request instanceof Request.Attach attach) {
+                answer(out, Answer.GOOD);
+                draw(attach, in, out);
+            }
+        } catch (IOException e) {
+            LOG.debug("a caller is gone", e);
+        } finally {
+            callers.remove(caller);
+        }
+    }
+
+    private static void answer(OutputStream out, Answer answer) throws IOException {
+        out.write((answer.toJson() + "\n").getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Up to the line's end and no further; what follows are frames. */
+    static String line(InputStream in) throws IOException {
+        StringBuilder text = new StringBuilder();
+        for (int c = in.read(); c != '\n'; c = in.read()) {
+            if (c < 0 || text.length() >= LONGEST_REQUEST) {
+                throw new IOException("the line has no end");
+            }
+            text.append((char) c);
+        }
+        return new String(text.toString().getBytes(StandardCharsets.ISO_8859_1), StandardCharsets.UTF_8);
+    }
+
+    private Answer enter(OperatorEntry entry) {
+        try {
+            boolean kept = host.enter(entry).get(PATIENCE_S, TimeUnit.SECONDS);
+            return kept ? Answer.GOOD : new Answer(false, "the watch has it, but its journal could not keep it");
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return new Answer(false, "the watch is ending");
+        } catch (ExecutionException | TimeoutException e) {
+            return new Answer(false, "the watch did not take it down in " + PATIENCE_S + " s; look at its log");
+        }
+    }
+
+    private void draw(Request.Attach attach, InputStream in, OutputStream out) throws IOException {
+        KeyPipe keys = new KeyPipe();
+        RemoteLine line = new RemoteLine(keys, leftOpen(out), attach.columns(), attach.rows());
+        daemon(() -> listen(in, keys, line), "caller's keys");
+        DisplaySettings settings = new DisplaySettings(attach.unicode(), attach.colour(), false);
+        new TerminalSession(settings).run(line, host::frame, host::enter);
+        out.write(WatchClient.GOODBYE);
+    }
+
+    /** The sitting closes its terminal at the end; the goodbye is still to be sent then. */
+    private static OutputStream leftOpen(OutputStream out) {
+        return new FilterOutputStream(out) {
+            @Override
+            public void write(byte[] bytes, int offset, int length) throws IOException {
+                out.write(bytes, offset, length);
+            }
+
+            @Override
+            public void close() {}
+        };
+    }
+
+    private static void listen(InputStream in, KeyPipe keys, RemoteLine line) {
+        try {
+            KeyFrames.read(new DataInputStream(in), new KeyFrames.Sink() {
+                @Override
+                public void keys(byte[] bytes) {
+                    keys.put(bytes);
+                }
+
+                @Override
+                public void size(int columns, int rows) {
+                    line.resize(columns, rows);
+                }
+            });
+        } catch (IOException e) {
+            LOG.debug("a caller is gone", e);
+        } finally {
+            keys.end();
+        }
+    }
+
+    /** Stops listening, and lets those go who are attached. */
+    @Override
+    public void close() {
+        try {
+            server.close();
+            SocketPlace.remove(state, siteId);
+            for (SocketChannel caller : callers) {
+                caller.close();
+            }
+        } catch (IOException e) {
+            LOG.debug("not closed", e);
+        }
+    }
+}

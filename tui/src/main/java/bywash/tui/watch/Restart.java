@@ -1,0 +1,47 @@
+package bywash.tui.watch;
+
+import bywash.ingest.journal.Journal;
+import bywash.ingest.recording.RecordedLine;
+import bywash.rules.alarm.AlarmMemory;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Brings a fresh pipeline back to where the journal left it. All that the grower ever entered is told to the rules, the last
+ * days are played again in full, which brings back what was learned, and then each alarm is set to the state that was kept
+ * of it, however old. Its changes on the way are nobody's news.
+ *
+ * @param unwatchedSince how far the watch before had come; null where none has run
+ * @param broken lines that could not be read
+ * @param alarms alarms that are not normal
+ */
+public record Restart(@Nullable Instant unwatchedSince, int broken, int alarms) {
+    /** Played again in full. */
+    static final Duration WINDOW = Duration.ofDays(3);
+
+    /** @param now when the watch begins */
+    public static Restart from(Journal journal, Pipeline pipeline, Instant now) {
+        Optional<Instant> last = journal.lastSeen();
+        if (last.isEmpty()) {
+            return new Restart(null, 0, 0);
+        }
+        Instant seen = last.get().isAfter(now) ? now : last.get();
+        Instant from = seen.minus(WINDOW);
+        journal.entriesBefore(from, pipeline::remember);
+        int broken = journal.replay(from, pipeline::accept);
+        pipeline.advanceTo(seen);
+        List<AlarmMemory> memories = journal.alarms().stream()
+                .flatMap(json -> AlarmMemoryJson.read(json).stream())
+                .toList();
+        pipeline.restore(memories, seen);
+        return new Restart(seen, broken, pipeline.snapshot().alarms().size());
+    }
+
+    /** The line that stands in the journal from now on; null where no watch ran before. */
+    public RecordedLine.@Nullable WatchStarted line(Instant now) {
+        return unwatchedSince == null ? null : new RecordedLine.WatchStarted(now, unwatchedSince);
+    }
+}

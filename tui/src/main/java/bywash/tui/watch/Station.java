@@ -1,0 +1,68 @@
+package bywash.tui.watch;
+
+import bywash.ingest.journal.Journal;
+import bywash.ingest.journal.JournalInUse;
+import bywash.ingest.mqtt.InboundQueue;
+import bywash.ingest.recording.RecordedLine;
+import bywash.ingest.site.SiteFile;
+import bywash.tui.view.EventLog;
+import bywash.tui.view.HistorySource;
+import bywash.tui.view.TrendBuffer;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.InstantSource;
+
+/**
+ * One site under watch, put together: journal, rules brought back to where they were, trends, and the loop that is yet to be
+ * started. The loop closes the journal when it ends.
+ *
+ * @param queue what the feed puts messages into
+ * @param outlets who else is told of alarms; add to it before the loop is started
+ */
+public record Station(LiveWatch watch, InboundQueue queue, Past past, Outlets outlets, Restart restart) {
+    /** What screens show of the past. */
+    public record Past(HistorySource trends, EventLog log) {}
+
+    /** Values kept a probe for the small trends: more than an hour at every 5 s. */
+    public static final int TREND_VALUES = 1024;
+
+    private static final Duration WORTH_TELLING = Duration.ofMinutes(1);
+    /** How long the head line tells of the time that nobody watched. */
+    private static final Duration TELL = Duration.ofHours(1);
+
+    /**
+     * Opens the journal and goes on where it ends.
+     *
+     * @param clock whole milliseconds
+     * @throws JournalInUse where another watch writes it
+     */
+    public static Station open(SiteFile file, Path state, InstantSource clock) throws JournalInUse {
+        Journal journal = Journal.open(state, file.site().id(), clock);
+        WatchRecord record = WatchRecord.in(journal);
+        Outlets outlets = new Outlets(file.site().id(), record);
+        TrendBuffer trends = new TrendBuffer(TREND_VALUES);
+        EventLog log = new EventLog();
+        Pipeline pipeline = new Pipeline(file, outlets.after(log::alarm), reading -> {
+            trends.add(reading.probe(), reading.at(), reading.value());
+            record.reading(reading);
+        });
+        pipeline.onEntry(log::entry);
+        Instant now = clock.instant();
+        Restart restart = Restart.from(journal, pipeline, now);
+        record.goLive(now, restart.unwatchedSince());
+        outlets.goLive(pipeline);
+        RecordedLine.WatchStarted line = restart.line(now);
+        if (line != null) {
+            record.state(line);
+            pipeline.accept(line);
+        }
+        InboundQueue queue = new InboundQueue();
+        LiveWatch watch = new LiveWatch(pipeline, queue, clock, record);
+        if (line != null && Duration.between(line.unwatchedSince(), now).compareTo(WORTH_TELLING) >= 0) {
+            watch.gap(line, now.plus(TELL));
+        }
+        return new Station(
+                watch, queue, new Past(new RecordedHistory(trends, record.history()), log), outlets, restart);
+    }
+}

@@ -1,0 +1,223 @@
+package bywash.tui.attach;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bywash.ingest.recording.RecordedLine.Message;
+import bywash.rules.alarm.AlarmState;
+import bywash.rules.event.OperatorEntry;
+import bywash.tui.screen.KeyPress;
+import bywash.tui.screen.ScreenModel;
+import bywash.tui.screen.Screens;
+import bywash.tui.view.Frame;
+import bywash.tui.view.Losses;
+import bywash.tui.watch.FrameSource;
+import bywash.tui.watch.Larkfield;
+import bywash.tui.watch.Station;
+import java.io.ByteArrayOutputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.channels.SocketChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Instant;
+import java.util.concurrent.CompletableFuture;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A running watch with an alarm, and callers over its socket. */
+@Timeout(20)
+class AttachTest {
+    private static final String SITE = "larkfield";
+
+    @TempDir
+    Path dir;
+
+    private volatile Instant now = Instant.parse("2026-05-04T06:00:00Z");
+    private Station station;
+    private Thread loop;
+    private WatchServer server;
+
+    @BeforeEach
+    void start() throws Exception {
+        station = Station.open(Larkfield.site(), dir, () -> now);
+        loop = new Thread(station.watch(), "watch");
+        loop.start();
+        server = WatchServer.start(dir, SITE, new WatchHost() {
+            @Override
+            public Frame frame() {
+                return AttachTest.this.frame();
+            }
+
+            @Override
+            public CompletableFuture<Boolean> enter(OperatorEntry entry) {
+                return station.watch().enter(entry);
+            }
+        });
+        for (int i = 0; i < 8; i++) {
+            byte[] low = "{\"oxygen\":{\"mgl\":2}}".getBytes(StandardCharsets.UTF_8);
+            station.queue().offer(new Message(now, "larkfield/do", low, 0, false));
+            now = now.plusSeconds(10);
+        }
+        while (station.watch().latest().snapshot().alarms().isEmpty()) {
+            Thread.onSpinWait();
+        }
+    }
+
+    @AfterEach
+    void stop() throws Exception {
+        server.close();
+        station.watch().stop();
+        loop.join();
+    }
+
+    private Frame frame() {
+        FrameSource s = station.watch().latest();
+        Station.Past past = station.past();
+        return new Frame(s.snapshot(), past.trends(), past.log(), s.now(), Losses.NONE, s.safeReserves(), s.note());
+    }
+
+    /** A caller that keeps the bytes of its screen. */
+    private static final class Caller implements AutoCloseable {
+        private final SocketChannel channel;
+        private final InputStream in;
+        private final DataOutputStream out;
+        private final ByteArrayOutputStream screen = new ByteArrayOutputStream();
+
+        Caller(Path dir, int columns, int rows) throws IOException {
+            channel = SocketPlace.connect(dir, SITE);
+            in = SocketStreams.input(channel);
+            out = new DataOutputStream(SocketStreams.output(channel));
+            String hello = Request.toJson(new Request.Attach(columns, rows, false, false)) + "\n";
+            out.write(hello.getBytes(StandardCharsets.UTF_8));
+            assertTrue(Answer.read(WatchServer.line(in)).good());
+        }
+
+        void until(String text) throws IOException {
+            while (!screen.toString(StandardCharsets.US_ASCII).contains(text)) {
+                int next = in.read();
+                assertTrue(next >= 0, "ended before " + text);
+                screen.write(next);
+            }
+            screen.reset();
+        }
+
+        void type(String keys) throws IOException {
+            byte[] bytes = keys.getBytes(StandardCharsets.US_ASCII);
+            KeyFrames.keys(out, bytes, bytes.length);
+        }
+
+        /** Reads on to the end; the last byte is given, -1 for none. */
+        int last() throws IOException {
+            int last = -1;
+            for (int next = in.read(); next >= 0; next = in.read()) {
+                last = next;
+            }
+            return last;
+        }
+
+        @Override
+        public void close() throws IOException {
+            channel.close();
+        }
+    }
+
+    @Test
+    void whatOneAcknowledgesAllSee() throws Exception {
+        try (Caller one = new Caller(dir, 80, 24);
+                Caller other = new Caller(dir, 120, 40)) {
+            one.until("low-oxygen");
+            other.until("low-oxygen");
+            one.type("aa");
+            one.until("Acknowledged");
+            now = now.plusSeconds(10);
+            one.until("ack"); // of "acked", drawn over "new"
+            other.until("ack");
+        }
+        assertTrue(station.watch().latest().snapshot().alarms().stream()
+                .allMatch(a -> a.state() == AlarmState.ACKNOWLEDGED));
+    }
+
+    @Test
+    void whoDropsHarmsNoOneAndWhoLeavesIsToldGoodbye() throws Exception {
+        try (Caller stays = new Caller(dir, 80, 24)) {
+            stays.until("low-oxygen");
+            Caller drops = new Caller(dir, 80, 24);
+            drops.until("low-oxygen");
+            drops.close();
+            stays.type("qy");
+            assertEquals(WatchClient.GOODBYE, stays.last());
+        }
+        try (Caller again = new Caller(dir, 80, 24)) {
+            again.until("low-oxygen");
+        }
+        assertTrue(loop.isAlive());
+    }
+
+    @Test
+    void saysWhetherTheWatchGoesOnWithoutTheScreen() {
+        Frame frame = frame();
+        for (boolean goesOn : new boolean[] {true, false}) {
+            ScreenModel model = new ScreenModel(goesOn);
+            model.handle(KeyPress.of('q'), frame);
+            String text = Screens.draw(frame, model, false, 80, 24).text();
+            assertEquals(goesOn, text.contains("The watch goes on without this screen."), text);
+            assertEquals(!goesOn, text.contains("Without this watch nobody is told of alarms."), text);
+        }
+    }
+
+    @Test
+    void followsTheSizeOfItsTerminal() throws Exception {
+        try (Caller caller = new Caller(dir, 80, 24)) {
+            caller.until("leave");
+            KeyFrames.size(caller.out, 100, 50);
+            caller.until("\u001b[50;1H");
+        }
+    }
+
+    @Test
+    void whatIsEnteredFromTheShellIsOnTheDiskAndOnTheScreen() throws Exception {
+        new WatchClient(dir, SITE).enter(new OperatorEntry.Acknowledge(now, "low-oxygen", "fish-tank"));
+        now = now.plusSeconds(10);
+        try (Caller caller = new Caller(dir, 80, 24);
+                var journal = bywash.ingest.journal.JournalReader.open(dir, SITE)) {
+            assertEquals(1, journal.entries(Instant.EPOCH, now).size());
+            caller.until("acked");
+        }
+    }
+
+    @Test
+    void theSocketIsItsOwnersAlone() throws Exception {
+        Path socket = dir.resolve("run/larkfield.sock");
+        assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(socket)));
+        assertEquals("rwx------", PosixFilePermissions.toString(Files.getPosixFilePermissions(dir.resolve("run"))));
+    }
+
+    @Test
+    void anEndedWatchIsSaid() throws Exception {
+        Caller caller = new Caller(dir, 80, 24);
+        caller.until("low-oxygen");
+        server.close();
+        assertFalse(caller.last() == WatchClient.GOODBYE);
+        IOException e = assertThrows(SocketPlace.NoWatch.class, () -> SocketPlace.connect(dir, SITE));
+        assertEquals("no watch of larkfield answers in " + dir + "; start one with: bywash watch", e.getMessage());
+        assertEquals(java.util.List.of(), SocketPlace.sites(dir));
+    }
+
+    @Test
+    void aRequestThatIsNoneIsRefusedInWords() throws Exception {
+        try (SocketChannel channel = SocketPlace.connect(dir, SITE)) {
+            SocketStreams.output(channel).write("{\"do\":\"dance\"}\n".getBytes(StandardCharsets.UTF_8));
+            Answer answer = Answer.read(WatchServer.line(SocketStreams.input(channel)));
+            assertEquals(new Answer(false, "the request is not known; is the watch of an older version?"), answer);
+        }
+    }
+}

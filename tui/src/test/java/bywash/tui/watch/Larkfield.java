@@ -1,0 +1,27 @@
+package bywash.tui.watch;
+
+import bywash.ingest.site.SiteFile;
+import bywash.ingest.site.SiteFileReader;
+import bywash.ingest.site.SiteFileResult;
+import bywash.samples.SampleRecordings;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+
+/** The invented site, for tests. */
+public final class Larkfield {
+    private Larkfield() {}
+
+    public static SiteFile site() throws IOException {
+        try (InputStream in = SampleRecordings.class.getResourceAsStream("/bywash/samples/sites/larkfield.yaml")) {
+            if (in == null) {
+                throw new AssertionError("larkfield.yaml is missing");
+            }
+            String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
+            if (SiteFileReader.read(text, "larkfield.yaml") instanceof SiteFileResult.Good good) {
+                return good.siteFile();
+            }
+            throw new AssertionError("the demo site is faulty");
+        }
+    }
+}

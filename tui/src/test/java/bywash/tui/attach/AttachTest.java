@@ -137,13 +137,17 @@ class AttachTest {
             one.until("low-oxygen");
             other.until("low-oxygen");
             one.type("aa");
-            one.until("Acknowledged");
-            now = now.plusSeconds(10);
-            one.until("ack"); // of "acked", drawn over "new"
-            other.until("ack");
+            while (!allAcknowledged()) {
+                now = now.plusMillis(100);
+                Thread.sleep(20);
+            }
+            other.until("ack"); // of "acked", drawn over "new"
         }
-        assertTrue(station.watch().latest().snapshot().alarms().stream()
-                .allMatch(a -> a.state() == AlarmState.ACKNOWLEDGED));
+    }
+
+    private boolean allAcknowledged() {
+        return station.watch().latest().snapshot().alarms().stream()
+                .allMatch(a -> a.state() == AlarmState.ACKNOWLEDGED);
     }
 
     @Test

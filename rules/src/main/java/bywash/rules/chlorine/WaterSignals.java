@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class WaterSignals {
     private static final double ORP_TAU_S = 6 * 3600;
-    private static final double SLOW_TAU_S = 3600;
+    private static final double KIND_TAU_S = 3600;
     private static final double JUMP_MV = 20;
     private static final Duration JUMP_WITHIN = Duration.ofSeconds(60);
 
@@ -45,6 +45,8 @@ public final class WaterSignals {
     private final SignalBaseline orp;
     private final SignalBaseline ph;
     private final SignalBaseline temperature;
+    private final SignalBaseline phForOrp;
+    private final SignalBaseline temperatureForOrp;
     private final Set<String> stuck = new TreeSet<>();
     private double lastMv = Double.NaN;
     private @Nullable Instant lastMvAt;
@@ -58,8 +60,10 @@ public final class WaterSignals {
         this.phProbe = find(site, Quantity.PH);
         this.temperatureProbe = find(site, Quantity.TEMPERATURE);
         this.orp = new SignalBaseline(ORP_TAU_S, 2, site.timeZone());
-        this.ph = new SignalBaseline(SLOW_TAU_S, 0.02, site.timeZone());
-        this.temperature = new SignalBaseline(SLOW_TAU_S, 0.1, site.timeZone());
+        this.ph = new SignalBaseline(KIND_TAU_S, 0.02, site.timeZone());
+        this.temperature = new SignalBaseline(KIND_TAU_S, 0.1, site.timeZone());
+        this.phForOrp = new SignalBaseline(ORP_TAU_S, 0.02, site.timeZone());
+        this.temperatureForOrp = new SignalBaseline(ORP_TAU_S, 0.1, site.timeZone());
     }
 
     private static @Nullable Probe find(Site site, Quantity quantity) {
@@ -77,8 +81,10 @@ public final class WaterSignals {
     public void reading(Reading reading, boolean hold) {
         if (is(phProbe, reading)) {
             ph.add(reading.at(), reading.value(), hold);
+            phForOrp.add(reading.at(), reading.value(), hold);
         } else if (is(temperatureProbe, reading)) {
             temperature.add(reading.at(), reading.value(), hold);
+            temperatureForOrp.add(reading.at(), reading.value(), hold);
         } else if (is(orpProbe, reading)) {
             potential(reading, hold);
         }
@@ -111,12 +117,12 @@ public final class WaterSignals {
 
     /** What theory adds to bring the potential to the usual pH and temperature, mV. */
     private double correction() {
-        if (!ph.learned()) {
+        if (!phForOrp.learned()) {
             return 0;
         }
-        double usualC = temperature.learned() ? temperature.usual() : 25;
-        double nowC = temperature.learned() ? usualC + temperature.rise() : 25;
-        double byPh = PhElectrode.idealSlopeMv(clamp(nowC, 0, 60)) * ph.rise();
+        double usualC = temperatureForOrp.learned() ? temperatureForOrp.usual() : 25;
+        double nowC = temperatureForOrp.learned() ? usualC + temperatureForOrp.rise() : 25;
+        double byPh = PhElectrode.idealSlopeMv(clamp(nowC, 0, 60)) * phForOrp.rise();
         return byPh + reference(nowC) - reference(usualC);
     }
 

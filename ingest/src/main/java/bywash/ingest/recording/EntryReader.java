@@ -1,6 +1,7 @@
 package bywash.ingest.recording;
 
 import bywash.ingest.site.Dimension;
+import bywash.rules.chlorine.Treatment;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.site.Stocking;
 import java.time.Instant;
@@ -26,7 +27,7 @@ final class EntryReader {
                 new OperatorEntry.BatchFill(at, f.text("vessel"), f.measure("volume", Dimension.VOLUME, 0, MOST_L));
             case BATCH_TREAT ->
                 new OperatorEntry.BatchTreat(
-                        at, f.text("vessel"), f.text("treatment"), f.measureOrNone("amount", Dimension.MASS, MOST_G));
+                        at, f.text("vessel"), treatment(f), f.measureOrNone("amount", Dimension.MASS, MOST_G));
             case TEST -> test(at, f);
             case STOCKING -> new OperatorEntry.StockingChange(at, stocking(f.text("stocking")));
             case FEED -> StockEntries.feed(at, f);
@@ -71,6 +72,15 @@ final class EntryReader {
         boolean belowZero = dimension == Dimension.TEMPERATURE || dimension == Dimension.VOLTAGE;
         double value = f.measure("value", dimension, belowZero ? -2000 : 0, dimension == Dimension.PH ? 14 : 1e6);
         return new OperatorEntry.WaterTest(at, f.text("vessel"), quantity, value);
+    }
+
+    private static String treatment(EntryFields f) throws BrokenEntry {
+        String word = f.text("treatment");
+        if (Treatment.of(word).isEmpty()) {
+            throw new BrokenEntry(
+                    "treatment \"" + JsonLines.shown(word) + "\" of batch-treat is not known", Treatment.words());
+        }
+        return word;
     }
 
     private static Stocking stocking(String word) throws BrokenEntry {

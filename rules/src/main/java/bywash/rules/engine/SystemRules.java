@@ -83,7 +83,10 @@ final class SystemRules {
         if (soon || passed) {
             String range = Text.number(e.likelyUgL(), 0) + " ug/L likely (" + Text.number(e.lowUgL(), 0) + " to "
                     + Text.number(e.highUgL(), 0) + ")";
-            String when = acuteAt == null ? "" : "; passes 19 ug/L in " + Text.span(at, acuteAt);
+            Instant chronicAt = e.chronic().rising() ? e.chronic().likely() : null;
+            String chronic =
+                    chronicAt != null && chronicAt.isAfter(at) ? " 11 ug/L in " + Text.span(at, chronicAt) + "," : "";
+            String when = acuteAt == null ? "" : "; passes" + chronic + " 19 ug/L in " + Text.span(at, acuteAt);
             condition = risk("Chlorine in the system: " + range + when, e);
         } else if (residual.climbing()) {
             condition = risk("Chlorine may be entering: oxidation potential climbs, the level shows no inflow yet", e);

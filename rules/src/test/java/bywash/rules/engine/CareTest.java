@@ -51,9 +51,7 @@ class CareTest {
         run(10, 0, 8.1);
         AlarmTransition alarm = first(AlarmKind.AMMONIA_TOXIC);
         Object unionised = alarm.values().get("nh3_n_mg_l");
-        assertTrue(
-                unionised instanceof Double mgL && mgL > 0.05,
-                alarm.values().toString());
+        assertTrue(unionised instanceof Double mgL && mgL > 0.05, alarm.values().toString());
         assertTrue(engine.snapshot().alarms().stream().anyMatch(a -> a.why().contains("IFAS FA-16")));
     }
 

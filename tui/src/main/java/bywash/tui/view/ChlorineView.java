@@ -1,5 +1,6 @@
 package bywash.tui.view;
 
+import bywash.rules.chlorine.Crossing;
 import bywash.rules.chlorine.ResidualEstimate;
 import java.time.Instant;
 import java.util.List;
@@ -10,8 +11,8 @@ import java.util.List;
  */
 public record ChlorineView(
         String range, String criteria, String chance, String verdict, List<String> evidence, Tone tone) {
-    private static final double ACUTE_UG_L = 19;
-    private static final double CHRONIC_UG_L = 11;
+    private static final double ACUTE_UG_L = ResidualEstimate.ACUTE_UG_L;
+    private static final double CHRONIC_UG_L = ResidualEstimate.CHRONIC_UG_L;
 
     public ChlorineView {
         evidence = List.copyOf(evidence);
@@ -27,21 +28,48 @@ public record ChlorineView(
                 ? Tone.CRITICAL
                 : e.likelyUgL() > CHRONIC_UG_L ? Tone.WARNING : Tone.PLAIN;
         return new ChlorineView(
-                range, "acute 19, chronic 11 ug/L (EPA 1985)", chance, verdict(e, frame.at()), e.evidence(), tone);
+                range, "acute 19, chronic 11 ug/L (EPA 1985)", chance, verdict(e, frame), e.evidence(), tone);
     }
 
-    private static String verdict(ResidualEstimate e, Instant now) {
-        if (e.likelyUgL() > ACUTE_UG_L) {
-            return "ABOVE ACUTE";
-        }
+    private static String verdict(ResidualEstimate e, Frame frame) {
         Instant acuteAt = e.acuteAt();
+        if (e.likelyUgL() > ACUTE_UG_L) {
+            return "ABOVE ACUTE" + falls(e.acute(), frame);
+        }
         if (acuteAt != null) {
-            return "RISING: 19 ug/L in " + Words.span(now, acuteAt);
+            return "RISING: " + rises(e.chronic(), frame)
+                    + rises(e.acute(), frame).replaceFirst(", $", "");
         }
         if (e.likelyUgL() > CHRONIC_UG_L) {
-            return "ABOVE CHRONIC";
+            return "ABOVE CHRONIC" + falls(e.chronic(), frame);
         }
         return e.highUgL() > CHRONIC_UG_L ? "not known to be below 11" : "below both";
+    }
+
+    /** Such as {@code 19 ug/L in 6 min (2 min at worst), }; empty where it is passed or is not going to be. */
+    private static String rises(Crossing crossing, Frame frame) {
+        Instant likely = crossing.likely();
+        Instant earliest = crossing.earliest();
+        if (!crossing.rising() || likely == null || !likely.isAfter(frame.at())) {
+            return "";
+        }
+        String worst = earliest == null ? "" : " (" + Words.span(frame.at(), earliest) + " at worst)";
+        return Words.number(crossing.limitUgL(), 0) + " ug/L in " + Words.span(frame.at(), likely) + worst + ", ";
+    }
+
+    private static String falls(Crossing crossing, Frame frame) {
+        Instant likely = crossing.likely();
+        if (crossing.rising() || likely == null) {
+            return "";
+        }
+        Instant latest = crossing.latest();
+        String until = latest == null ? "" : ", " + clock(latest, frame) + " at the latest";
+        return "; below " + Words.number(crossing.limitUgL(), 0) + " about " + clock(likely, frame) + until
+                + " if no more comes in";
+    }
+
+    private static String clock(Instant at, Frame frame) {
+        return Words.clock(at, frame.at(), frame.snapshot().site().timeZone());
     }
 
     private static String number(double ugL) {

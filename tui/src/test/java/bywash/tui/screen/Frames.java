@@ -5,6 +5,7 @@ import bywash.rules.alarm.AlarmState;
 import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.alarm.AlarmView;
 import bywash.rules.alarm.Guidance;
+import bywash.rules.chlorine.Crossing;
 import bywash.rules.chlorine.ResidualEstimate;
 import bywash.rules.detect.FlowFinding;
 import bywash.rules.detect.FlowFinding.Verdict;
@@ -81,8 +82,10 @@ final class Frames {
                 0.12,
                 at(6),
                 List.of(
-                        "33 L of mains water at 0.9 mg/L in 2333 L",
-                        "ORP in fish-tank 18 mV above its baseline, weak evidence"));
+                        "Balance: 33 L came in, system holds 2140 L (1964 to 2251) (alone 16 %)",
+                        "ORP: +18 mV, +2.1 sigma from its usual (weight 1/1.4, hardly tells)"),
+                new Crossing(19, true, at(2), at(6), null),
+                Crossing.none(11));
         List<AlarmView> alarms = List.of(
                 alarm(
                         AlarmKind.UNPLANNED_INFLOW,

@@ -96,6 +96,10 @@ final class Trial {
                 .orElse(Double.POSITIVE_INFINITY);
     }
 
+    long count(AlarmKind kind) {
+        return raised.stream().filter(t -> t.kind() == kind).count();
+    }
+
     private static double minute(Instant at) {
         return Duration.between(SampleRecordings.start(), at).toMillis() / 60_000.0;
     }

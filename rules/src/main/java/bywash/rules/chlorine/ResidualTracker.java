@@ -38,6 +38,7 @@ public final class ResidualTracker {
     private final SystemBalance balance;
     private final WaterSignals signals;
     private final TreeMap<String, ReserveBatch> batches = new TreeMap<>();
+    private final TreeMap<String, LitresKnown> known = new TreeMap<>();
     private @Nullable ResidualEstimate current;
     private @Nullable Instant judgedAt;
     private double laggedMgL;
@@ -132,14 +133,16 @@ public final class ResidualTracker {
             balance.ended(vessel);
             return false;
         }
-        double litres = StrictMath.max(0, finding.volumeL());
-        double error = 2 * StrictMath.max(0, finding.volumeSeL());
+        if (finding.volumeL() < 0) {
+            return false;
+        }
+        Litres litres = known.computeIfAbsent(vessel, v -> new LitresKnown()).take(finding);
         balance.inflow(
                 vessel,
                 new Inflow(
                         since,
                         at,
-                        new Litres(StrictMath.max(0, litres - error), litres, litres + error),
+                        litres,
                         StrictMath.max(0, finding.rateLMin()),
                         strength(at, finding.source()),
                         finding.source()));
@@ -177,10 +180,14 @@ public final class ResidualTracker {
         if (probability > 0.05) {
             high = StrictMath.max(high, posterior.quantile(0.95));
         }
+        if (probability >= 0.5) {
+            likely = StrictMath.min(high, StrictMath.max(likely, posterior.quantile(0.5)));
+        }
         Forecast forecast = new Forecast(balance);
         Crossing acute = forecast.crossing(at, ResidualEstimate.ACUTE_UG_L);
         Crossing chronic = forecast.crossing(at, ResidualEstimate.CHRONIC_UG_L);
-        Instant acuteAt = acute.rising() && likely < ResidualEstimate.ACUTE_UG_L ? acute.likely() : null;
+        Instant acuteAt =
+                acute.rising() && residual.likelyMgL() * 1000 < ResidualEstimate.ACUTE_UG_L ? acute.likely() : null;
         return new ResidualEstimate(low, likely, high, probability, acuteAt, lines, acute, chronic);
     }
 

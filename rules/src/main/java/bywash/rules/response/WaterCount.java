@@ -1,5 +1,6 @@
 package bywash.rules.response;
 
+import bywash.rules.chlorine.LitresKnown;
 import bywash.rules.detect.FlowFinding;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -14,6 +15,7 @@ final class WaterCount {
     private record Run(Instant since, double litres, String source, boolean declared) {}
 
     private final TreeMap<String, List<Run>> runs = new TreeMap<>();
+    private final TreeMap<String, LitresKnown> counts = new TreeMap<>();
 
     /** The latest of one vessel: a run with the same onset is brought up to date, another one is added. */
     void take(FlowFinding finding) {
@@ -25,9 +27,13 @@ final class WaterCount {
         if (!moves || since == null || finding.volumeL() == 0) {
             return;
         }
+        double known = counts.computeIfAbsent(finding.vessel(), v -> new LitresKnown())
+                .take(finding)
+                .likelyL();
+        double litres = finding.volumeL() < 0 ? -known : known;
         boolean declared = finding.verdict() == FlowFinding.Verdict.PLANNED;
         List<Run> of = runs.computeIfAbsent(finding.vessel(), v -> new ArrayList<>());
-        Run run = new Run(since, finding.volumeL(), finding.source(), declared);
+        Run run = new Run(since, litres, finding.source(), declared);
         if (!of.isEmpty() && of.get(of.size() - 1).since.equals(since)) {
             of.set(of.size() - 1, run);
         } else {

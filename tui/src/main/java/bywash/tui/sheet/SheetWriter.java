@@ -48,7 +48,7 @@ final class SheetWriter {
         }
         section("What happened");
         for (SheetEvent event : sheet.events()) {
-            item("- ", time(event.at()) + "  " + event.words());
+            item("- ", time(event.at()) + " " + event.words());
         }
         section("Cautions");
         items(sheet.cautions(), "");
@@ -103,7 +103,7 @@ final class SheetWriter {
         if (!done.isEmpty()) {
             item(pad, "Done " + done);
         }
-        if (!step.caution().isEmpty()) {
+        if (!step.caution().isEmpty() && step.doneAt() == null) {
             item(pad, "Mind: " + step.caution());
         }
     }

@@ -3,6 +3,7 @@ package bywash.tui.view;
 import bywash.rules.chlorine.Crossing;
 import bywash.rules.chlorine.ResidualEstimate;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -28,22 +29,34 @@ public record ChlorineView(
                 ? Tone.CRITICAL
                 : e.likelyUgL() > CHRONIC_UG_L ? Tone.WARNING : Tone.PLAIN;
         return new ChlorineView(
-                range, "acute 19, chronic 11 ug/L (EPA 1985)", chance, verdict(e, frame), e.evidence(), tone);
+                range, "acute 19, chronic 11 ug/L (EPA 1985)", chance, verdict(e, frame.at()), lines(e, frame), tone);
     }
 
-    private static String verdict(ResidualEstimate e, Frame frame) {
-        Instant acuteAt = e.acuteAt();
+    private static String verdict(ResidualEstimate e, Instant now) {
         if (e.likelyUgL() > ACUTE_UG_L) {
-            return "ABOVE ACUTE" + falls(e.acute(), frame);
+            return "ABOVE ACUTE";
         }
+        Instant acuteAt = e.acuteAt();
         if (acuteAt != null) {
-            return "RISING: " + rises(e.chronic(), frame)
-                    + rises(e.acute(), frame).replaceFirst(", $", "");
+            return "RISING: 19 ug/L in " + Words.span(now, acuteAt);
         }
         if (e.likelyUgL() > CHRONIC_UG_L) {
-            return "ABOVE CHRONIC" + falls(e.chronic(), frame);
+            return "ABOVE CHRONIC";
         }
         return e.highUgL() > CHRONIC_UG_L ? "not known to be below 11" : "below both";
+    }
+
+    /** What lies ahead of the range, then the evidence. */
+    private static List<String> lines(ResidualEstimate e, Frame frame) {
+        String ahead = rises(e.chronic(), frame) + rises(e.acute(), frame);
+        if (ahead.isEmpty()) {
+            ahead = e.likelyUgL() > ACUTE_UG_L ? falls(e.acute(), frame) : falls(e.chronic(), frame);
+        }
+        List<String> lines = new ArrayList<>(e.evidence());
+        if (!ahead.isEmpty()) {
+            lines.add(0, "Ahead: " + ahead.replaceFirst(", $", ""));
+        }
+        return lines;
     }
 
     /** Such as {@code 19 ug/L in 6 min (2 min at worst), }; empty where it is passed or is not going to be. */
@@ -64,7 +77,7 @@ public record ChlorineView(
         }
         Instant latest = crossing.latest();
         String until = latest == null ? "" : ", " + clock(latest, frame) + " at the latest";
-        return "; below " + Words.number(crossing.limitUgL(), 0) + " about " + clock(likely, frame) + until
+        return "below " + Words.number(crossing.limitUgL(), 0) + " about " + clock(likely, frame) + until
                 + " if no more comes in";
     }
 

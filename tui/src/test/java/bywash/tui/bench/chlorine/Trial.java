@@ -8,7 +8,10 @@ import bywash.ingest.site.SiteFileResult;
 import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.AlarmState;
 import bywash.rules.alarm.AlarmTransition;
+import bywash.rules.chlorine.BatchView;
+import bywash.rules.chlorine.Residual;
 import bywash.rules.chlorine.ResidualEstimate;
+import bywash.rules.engine.Snapshot;
 import bywash.samples.SampleRecordings;
 import bywash.samples.simulation.Action;
 import bywash.samples.simulation.SimulatedSite;
@@ -27,7 +30,11 @@ import java.util.SplittableRandom;
 /** One simulated incident played through the watch's own pipeline, with the truth of each minute beside the estimate. */
 final class Trial {
     /** One minute. */
-    record Minute(double tMin, double trueUgL, ResidualEstimate estimate) {
+    record Minute(double tMin, double trueUgL, ResidualEstimate estimate, double trueBatchMgL, Residual batch) {
+        boolean batchInside() {
+            return trueBatchMgL >= batch.lowMgL() - 0.005 && trueBatchMgL <= batch.highMgL() + 0.005;
+        }
+
         boolean inside() {
             return trueUgL >= estimate.lowUgL() - 0.5 && trueUgL <= estimate.highUgL() + 0.5;
         }
@@ -68,12 +75,22 @@ final class Trial {
             }
             if (tMin >= nextMin) {
                 nextMin = Math.floor(tMin) + 1;
-                minutes.add(new Minute(
-                        tMin, site.truth().residualUgL(), pipeline.snapshot().residual()));
+                minutes.add(minute(tMin));
             }
         }
         pipeline.finish();
         return this;
+    }
+
+    private Minute minute(double tMin) {
+        Snapshot now = pipeline.snapshot();
+        List<BatchView> batches = now.care().batches();
+        return new Minute(
+                tMin,
+                site.truth().residualUgL(),
+                now.residual(),
+                site.truth().reserveResidualMgL(),
+                batches.isEmpty() ? Residual.ZERO : batches.get(0).residual());
     }
 
     private @org.jspecify.annotations.Nullable Message potential(Message message, double tMin) {

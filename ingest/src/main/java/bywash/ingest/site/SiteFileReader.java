@@ -4,6 +4,7 @@ import bywash.ingest.text.PlainText;
 import bywash.rules.site.Limit;
 import bywash.rules.site.Mains;
 import bywash.rules.site.Site;
+import bywash.rules.site.Species;
 import bywash.rules.site.Stocking;
 import bywash.rules.site.Units;
 import bywash.rules.site.Vessel;
@@ -37,7 +38,18 @@ public final class SiteFileReader {
     private static final int LARGEST = 1_000_000;
     private static final int LONGEST_NAME = 60;
     private static final String[] KEYS = {
-        "name", "id", "time-zone", "elevation", "stocking", "units", "broker", "mains", "vessels", "probes", "limits"
+        "name",
+        "id",
+        "time-zone",
+        "elevation",
+        "stocking",
+        "units",
+        "broker",
+        "mains",
+        "vessels",
+        "probes",
+        "limits",
+        "species"
     };
 
     private final Problems problems;
@@ -138,6 +150,7 @@ public final class SiteFileReader {
         List<Vessel> vessels = vesselReader.read(top);
         List<ProbeBinding> bindings = new ProbeReader(problems, vessels, vesselReader::shaped).read(top);
         List<Limit> limits = LimitReader.read(problems, top, vessels);
+        List<Species> species = SpeciesReader.read(problems, top);
         if (!problems.none() || name == null || id == null || zone == null || broker == null || mains == null) {
             return null;
         }
@@ -151,7 +164,8 @@ public final class SiteFileReader {
                 mains,
                 vessels,
                 bindings.stream().map(ProbeBinding::probe).toList(),
-                limits);
+                limits,
+                species);
         return new SiteFile(site, broker, bindings);
     }
 

@@ -16,6 +16,7 @@ import bywash.rules.event.EngineEvent.ReadingRefused;
 import bywash.rules.event.EngineEvent.Tick;
 import bywash.rules.event.EngineEvent.WatchStarted;
 import bywash.rules.event.Reading;
+import bywash.rules.husbandry.season.SeasonLedger;
 import bywash.rules.site.Device;
 import bywash.rules.site.Probe;
 import bywash.rules.site.Quantity;
@@ -51,6 +52,7 @@ public final class Engine {
     private final NitrogenRules nitrogenRules;
     private final CareRules careRules;
     private final EntryRules entryRules;
+    private final SeasonLedger season;
     private Stocking stocking;
     private @Nullable Instant at;
     private boolean feedUp = true;
@@ -68,6 +70,7 @@ public final class Engine {
         this.nitrogenRules = new NitrogenRules(site, board);
         this.careRules = new CareRules(site, board, residual);
         this.entryRules = new EntryRules(board, balance, residual, nitrogenRules);
+        this.season = new SeasonLedger(site);
         for (Probe probe : site.probes()) {
             ProbeMonitor monitor = new ProbeMonitor(probe);
             monitors.put(probe.id(), monitor);
@@ -92,6 +95,7 @@ public final class Engine {
         } else if (event instanceof OperatorActed acted) {
             stocking = entryRules.apply(acted.entry(), stocking);
             careRules.entry(acted.entry());
+            season.book(acted.entry());
         } else if (event instanceof FeedChanged changed) {
             feedUp = changed.up();
             feedDetail = changed.detail();
@@ -111,6 +115,7 @@ public final class Engine {
             return;
         }
         Probe probe = monitor.probe();
+        season.reading(probe.id(), reading.at(), reading.value());
         if (probe.quantity() == Quantity.LEVEL) {
             level(probe, monitor, reading);
         } else if (probe.quantity() == Quantity.STATE && probe.device() == Device.PUMP) {
@@ -224,7 +229,13 @@ public final class Engine {
                 balance.topUp(),
                 feedUp,
                 feedDetail,
-                careRules.status(at));
+                careRules.status(at),
+                at == null ? null : season.status(at));
+    }
+
+    /** The season's book, for a report; read only. */
+    public SeasonLedger season() {
+        return season;
     }
 
     private static double volume(Vessel vessel, double levelMm) {

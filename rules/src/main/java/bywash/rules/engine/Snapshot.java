@@ -3,6 +3,7 @@ package bywash.rules.engine;
 import bywash.rules.alarm.AlarmView;
 import bywash.rules.chlorine.ResidualEstimate;
 import bywash.rules.detect.TopUp;
+import bywash.rules.husbandry.season.SeasonStatus;
 import bywash.rules.site.Site;
 import bywash.rules.site.Stocking;
 import bywash.rules.site.SystemVolume;
@@ -19,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param topUp the running top-up, or the last one ended; null when there was none
  * @param feedUp whether the feed is connected
  * @param care batches, response sheets, recovery, prevention
+ * @param season fish, feed, plants and probes on record; null before the first event
  */
 public record Snapshot(
         Site site,
@@ -31,7 +33,24 @@ public record Snapshot(
         @Nullable TopUp topUp,
         boolean feedUp,
         String feedDetail,
-        CareStatus care) {
+        CareStatus care,
+        @Nullable SeasonStatus season) {
+    /** A snapshot without the season's book. */
+    public Snapshot(
+            Site site,
+            @Nullable Instant at,
+            Stocking stocking,
+            List<ProbeStatus> probes,
+            List<VesselStatus> vessels,
+            ResidualEstimate residual,
+            List<AlarmView> alarms,
+            @Nullable TopUp topUp,
+            boolean feedUp,
+            String feedDetail,
+            CareStatus care) {
+        this(site, at, stocking, probes, vessels, residual, alarms, topUp, feedUp, feedDetail, care, null);
+    }
+
     public Snapshot {
         probes = List.copyOf(probes);
         vessels = List.copyOf(vessels);

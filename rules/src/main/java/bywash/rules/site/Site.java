@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param elevationM above sea level, m, -500 to 5000
  * @param vessels in the order of the site file
  * @param probes in the order of the site file
+ * @param species the site's own, before those built in
  */
 public record Site(
         String name,
@@ -21,11 +22,28 @@ public record Site(
         Mains mains,
         List<Vessel> vessels,
         List<Probe> probes,
-        List<Limit> limits) {
+        List<Limit> limits,
+        List<Species> species) {
+    /** A site with the built-in species only. */
+    public Site(
+            String name,
+            String id,
+            ZoneId timeZone,
+            double elevationM,
+            Stocking stocking,
+            Units units,
+            Mains mains,
+            List<Vessel> vessels,
+            List<Probe> probes,
+            List<Limit> limits) {
+        this(name, id, timeZone, elevationM, stocking, units, mains, vessels, probes, limits, List.of());
+    }
+
     public Site {
         vessels = List.copyOf(vessels);
         probes = List.copyOf(probes);
         limits = List.copyOf(limits);
+        species = List.copyOf(species);
     }
 
     public Optional<Vessel> vessel(String id) {

@@ -1,11 +1,11 @@
 package bywash.rules.water;
 
 /** Refuses values outside the range a formula was made for. */
-final class Valid {
+public final class Valid {
     private Valid() {}
 
     /** Returns the value, or throws naming the field, the value and the valid range; NaN is outside every range. */
-    static double within(String field, double value, double low, double high, String unit) {
+    public static double within(String field, double value, double low, double high, String unit) {
         if (!(value >= low && value <= high)) {
             throw new IllegalArgumentException(field + " is " + plain(value) + "; it must be from " + plain(low)
                     + " to " + plain(high) + unit(unit));
@@ -14,7 +14,7 @@ final class Valid {
     }
 
     /** Returns the value if it is above zero and not above the top. */
-    static double positive(String field, double value, double high, String unit) {
+    public static double positive(String field, double value, double high, String unit) {
         if (!(value > 0 && value <= high)) {
             throw new IllegalArgumentException(
                     field + " is " + plain(value) + "; it must be above 0 and at most " + plain(high) + unit(unit));

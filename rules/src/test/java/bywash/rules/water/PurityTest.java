@@ -21,7 +21,7 @@ class PurityTest {
 
     private static final JavaClasses RULES = new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
-            .importPackages("bywash.rules.water", "bywash.rules.vessel");
+            .importPackages("bywash.rules.water", "bywash.rules.vessel", "bywash.rules.husbandry");
 
     @ParameterizedTest
     @ValueSource(strings = {"bywash.rules.water", "bywash.rules.vessel"})

@@ -1,0 +1,77 @@
+package bywash.rules.husbandry.daily;
+
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+
+/** The days of one probe. */
+final class ProbeDays {
+    private static final int MOST_DAYS = 800;
+
+    private static final class Sum {
+        private final LocalDate day;
+        private final Instant start;
+        private final Instant end;
+        private long count;
+        private double sum;
+        private double low = Double.POSITIVE_INFINITY;
+        private double high = Double.NEGATIVE_INFINITY;
+
+        Sum(LocalDate day, ZoneId zone) {
+            this.day = day;
+            this.start = day.atStartOfDay(zone).toInstant();
+            this.end = day.plusDays(1).atStartOfDay(zone).toInstant();
+        }
+
+        boolean holds(Instant at) {
+            return !at.isBefore(start) && at.isBefore(end);
+        }
+
+        void add(double value) {
+            count++;
+            sum += value;
+            low = Math.min(low, value);
+            high = Math.max(high, value);
+        }
+
+        DayValue value() {
+            return new DayValue(day, count, low, sum / count, high);
+        }
+    }
+
+    private final ZoneId zone;
+    private final TreeMap<LocalDate, Sum> days = new TreeMap<>();
+    private @Nullable Sum current;
+
+    ProbeDays(ZoneId zone) {
+        this.zone = zone;
+    }
+
+    void add(Instant at, double value) {
+        Sum sum = current;
+        if (sum == null || !sum.holds(at)) {
+            sum = days.computeIfAbsent(at.atZone(zone).toLocalDate(), day -> new Sum(day, zone));
+            current = sum;
+            if (days.size() > MOST_DAYS) {
+                days.pollFirstEntry();
+            }
+        }
+        sum.add(value);
+    }
+
+    @Nullable
+    DayValue on(LocalDate day) {
+        Sum sum = days.get(day);
+        return sum == null ? null : sum.value();
+    }
+
+    List<DayValue> all() {
+        List<DayValue> values = new ArrayList<>();
+        days.values().forEach(sum -> values.add(sum.value()));
+        return values;
+    }
+}

@@ -1,0 +1,165 @@
+package bywash.rules.husbandry.plants;
+
+import bywash.rules.event.OperatorEntry.WaterTest;
+import bywash.rules.husbandry.plants.BedStatus.Stand;
+import bywash.rules.husbandry.plants.NitrogenStatus.Verdict;
+import bywash.rules.water.NitrateBalance;
+import bywash.rules.water.Nitrification;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Puts the nitrogen of the feed against that of the plants, and both against the tests.
+ *
+ * <p>Nitrate between 5 and 150 mg/L: FAO Technical Paper 589 (2014), table 3.2, from memory. The mass balance is that of
+ * {@link NitrateBalance} with no water exchanged; gas losses and nitrogen in sludge are left out, so it errs on the high side.
+ */
+public final class NitrogenBalance {
+    private static final double LEAST_MG_L = 5;
+    private static final double MOST_MG_L = 150;
+    private static final Duration WINDOW = Duration.ofDays(28);
+    private static final Duration TEST_HOLDS = Duration.ofDays(14);
+
+    private NitrogenBalance() {}
+
+    /**
+     * The balance now.
+     *
+     * @param volumeL of the loop (L, above 0)
+     * @param madeGPerDay nitrate nitrogen made, g/d; NaN where no feed is on record
+     * @param tests of nitrate, as NO3, oldest first
+     */
+    public static NitrogenStatus of(
+            double volumeL, double madeGPerDay, List<BedStatus> beds, List<WaterTest> tests, Instant now) {
+        Range taken = Range.NOTHING;
+        for (BedStatus bed : beds) {
+            taken = taken.plus(bed.uptakeGPerDay());
+        }
+        WaterTest latest = tests.isEmpty() ? null : tests.get(tests.size() - 1);
+        double nitrate = latest == null ? Double.NaN : latest.value();
+        Range computed = Double.isNaN(madeGPerDay)
+                ? Range.NOTHING
+                : new Range(rise(volumeL, madeGPerDay, taken.high()), rise(volumeL, madeGPerDay, taken.low()));
+        Slope measured = slope(tests, now);
+        boolean fresh = latest != null && !now.isAfter(latest.at().plus(TEST_HOLDS));
+        Verdict verdict = verdict(nitrate, fresh, madeGPerDay, taken, measured);
+        String words = words(madeGPerDay, taken, nitrate, fresh, computed, measured, verdict);
+        return new NitrogenStatus(madeGPerDay, taken, nitrate, computed, measured, verdict, words);
+    }
+
+    private static double rise(double volumeL, double madeGPerDay, double takenGPerDay) {
+        return new NitrateBalance(volumeL, madeGPerDay, takenGPerDay, 0).risePerDayMgL(0) * Nitrification.NO3_PER_N;
+    }
+
+    private static @Nullable Slope slope(List<WaterTest> tests, Instant now) {
+        List<Slope.Point> points = new ArrayList<>();
+        for (WaterTest test : tests) {
+            if (test.at().isAfter(now.minus(WINDOW)) && !test.at().isAfter(now)) {
+                points.add(new Slope.Point(Duration.between(now, test.at()).getSeconds() / 86_400.0, test.value()));
+            }
+        }
+        boolean spread = points.size() >= 2
+                && points.get(points.size() - 1).days() - points.get(0).days() >= 1;
+        return spread ? Slope.of(points) : null;
+    }
+
+    /** What is in the water first, then where it goes. */
+    private static Verdict verdict(double nitrate, boolean fresh, double made, Range taken, @Nullable Slope measured) {
+        if (!fresh) {
+            return Double.isNaN(made) || taken.high() == 0
+                    ? Verdict.NOT_KNOWN
+                    : made > taken.high() ? Verdict.AMPLE : made < taken.low() ? Verdict.SHORT : Verdict.BALANCED;
+        }
+        double perDay = measured == null ? 0 : measured.perDay();
+        if (nitrate < LEAST_MG_L || nitrate + 14 * perDay < LEAST_MG_L) {
+            return Verdict.SHORT;
+        }
+        return nitrate > MOST_MG_L || nitrate + 14 * perDay > MOST_MG_L ? Verdict.AMPLE : Verdict.BALANCED;
+    }
+
+    private static String words(
+            double made,
+            Range taken,
+            double nitrate,
+            boolean fresh,
+            Range computed,
+            @Nullable Slope measured,
+            Verdict verdict) {
+        List<String> parts = new ArrayList<>();
+        parts.add("Nitrogen is " + verdict.word() + ".");
+        parts.add(
+                Double.isNaN(made)
+                        ? "No feed on record."
+                        : String.format(Locale.ROOT, "The feed brings %.2f g of N a day;", made));
+        parts.add(
+                taken.high() == 0
+                        ? "nothing is planted on record."
+                        : String.format(Locale.ROOT, "the beds take %.2f to %.2f.", taken.low(), taken.high()));
+        if (!Double.isNaN(made) && taken.high() > 0) {
+            parts.add(String.format(
+                    Locale.ROOT,
+                    "By that nitrate would move %+.1f to %+.1f mg/L a day.",
+                    computed.low() + 0.0,
+                    computed.high() + 0.0));
+        }
+        if (Double.isNaN(nitrate)) {
+            parts.add("No nitrate test on record: test.");
+        } else {
+            parts.add(String.format(
+                    Locale.ROOT, "Last test %.0f mg/L%s", nitrate, fresh ? "" : ", over two weeks old: test again"));
+            parts.add(measured == null ? "." : measuredWords(measured));
+        }
+        return String.join(" ", parts).replace(" .", ".").replace(" ,", ",");
+    }
+
+    private static String measuredWords(Slope measured) {
+        String range = Double.isNaN(measured.halfWidth())
+                ? ""
+                : String.format(Locale.ROOT, " (+/- %.1f)", measured.halfWidth());
+        return String.format(
+                Locale.ROOT,
+                ", moving %+.1f%s mg/L a day over %d tests.",
+                measured.perDay() + 0.0,
+                range,
+                measured.points());
+    }
+
+    /** What taking a bed off, or clearing it, would change; in words with the figures. */
+    public static String without(NitrogenStatus now, BedStatus bed, double volumeL) {
+        Range uptake = bed.uptakeGPerDay();
+        Range left = new Range(
+                Math.max(0, now.takenGPerDay().low() - uptake.low()),
+                Math.max(0, now.takenGPerDay().high() - uptake.high()));
+        String area = String.format(
+                Locale.ROOT,
+                "Without %s (%.1f m2 of %s) the beds take %.2f to %.2f g of N a day instead of %.2f to %.2f",
+                bed.vessel(),
+                bed.plantedM2(),
+                crops(bed),
+                left.low(),
+                left.high(),
+                now.takenGPerDay().low(),
+                now.takenGPerDay().high());
+        if (Double.isNaN(now.madeGPerDay())) {
+            return area + ".";
+        }
+        return area
+                + String.format(
+                        Locale.ROOT,
+                        "; nitrate would move %+.1f to %+.1f mg/L a day.",
+                        rise(volumeL, now.madeGPerDay(), left.high()) + 0.0,
+                        rise(volumeL, now.madeGPerDay(), left.low()) + 0.0);
+    }
+
+    private static String crops(BedStatus bed) {
+        return bed.stands().isEmpty()
+                ? "nothing"
+                : String.join(
+                        " and ",
+                        bed.stands().stream().map(Stand::word).distinct().toList());
+    }
+}

@@ -1,0 +1,239 @@
+package bywash.rules.husbandry.stock;
+
+import bywash.rules.event.OperatorEntry;
+import bywash.rules.event.OperatorEntry.Feed;
+import bywash.rules.event.OperatorEntry.FishIn;
+import bywash.rules.event.OperatorEntry.FishLoss;
+import bywash.rules.event.OperatorEntry.FishMove;
+import bywash.rules.event.OperatorEntry.Harvest;
+import bywash.rules.event.OperatorEntry.Weigh;
+import bywash.rules.site.Need;
+import bywash.rules.site.Site;
+import bywash.rules.site.Species;
+import bywash.rules.site.Vessel;
+import bywash.rules.site.VesselRole;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+
+/** Keeps the books of all cohorts. An entry that cannot be booked is left out and told, with what would be right. */
+public final class StockLedger {
+    private final Site site;
+    private final WaterHistory water;
+    private final Consumer<String> remarks;
+    private final Map<String, CohortLedger> cohorts = new LinkedHashMap<>();
+
+    /** @param remarks told what could not be booked */
+    public StockLedger(Site site, WaterHistory water, Consumer<String> remarks) {
+        this.site = site;
+        this.water = water;
+        this.remarks = remarks;
+    }
+
+    /** Books an entry on fish; others are passed over. */
+    public void book(OperatorEntry entry) {
+        if (entry instanceof FishIn in) {
+            fishIn(in);
+        } else if (entry instanceof Weigh weigh) {
+            weigh(weigh);
+        } else if (entry instanceof FishLoss loss) {
+            CohortLedger ledger = cohort(loss, loss.cohort(), loss.count());
+            if (ledger != null) {
+                ledger.lose(loss.count());
+            }
+        } else if (entry instanceof FishMove move) {
+            move(move);
+        } else if (entry instanceof Harvest harvest) {
+            CohortLedger ledger = cohort(harvest, harvest.cohort(), harvest.count());
+            if (ledger != null) {
+                ledger.harvest(harvest);
+            }
+        } else if (entry instanceof Feed feed) {
+            feed(feed);
+        }
+    }
+
+    private void fishIn(FishIn in) {
+        CohortLedger there = cohorts.get(in.cohort());
+        if (in.count() < 1 || !(in.meanMassG() > 0)) {
+            remark(in, "has no fish or no mass; a count and a mean mass above 0");
+        } else if (there == null) {
+            cohorts.put(in.cohort(), new CohortLedger(in, tank(in)));
+            if (SpeciesTable.find(site, in.species()).isEmpty()) {
+                remark(
+                        in,
+                        "species " + in.species() + " is not known, so nothing is checked for it; one of " + known()
+                                + ", or a species in the site file");
+            }
+        } else if (!there.species().equals(in.species())) {
+            remark(in, "cohort " + in.cohort() + " is " + there.species() + "; another name for the " + in.species());
+        } else {
+            there.add(in.at(), in.count(), in.meanMassG());
+        }
+    }
+
+    private String known() {
+        List<String> words = new ArrayList<>();
+        site.species().forEach(s -> words.add(s.id()));
+        SpeciesTable.builtIn().forEach(s -> words.add(s.id()));
+        return String.join(", ", words);
+    }
+
+    private String tank(FishIn in) {
+        if (in.vessel() != null) {
+            if (site.vessel(in.vessel()).isEmpty()) {
+                remark(in, "vessel " + in.vessel() + " is not in the site file; its density cannot be told");
+            }
+            return in.vessel();
+        }
+        List<Vessel> tanks = site.vessels(VesselRole.FISH_TANK);
+        return tanks.isEmpty() ? "" : tanks.get(0).id();
+    }
+
+    private void weigh(Weigh weigh) {
+        CohortLedger ledger = cohort(weigh, weigh.cohort(), 0);
+        if (ledger == null) {
+            return;
+        }
+        if (weigh.count() < 1 || !(weigh.totalG() > 0)) {
+            remark(weigh, "has no fish or no mass; masses, or a count and a total above 0");
+        } else if (!weigh.all() && weigh.count() > ledger.count()) {
+            remark(
+                    weigh,
+                    weigh.count() + " weighed of " + ledger.count()
+                            + " in the cohort; \"of\": \"all\" where the count has to be put right");
+        } else {
+            ledger.weigh(weigh, water);
+        }
+    }
+
+    private void move(FishMove move) {
+        CohortLedger from = cohort(move, move.cohort(), move.count());
+        if (from == null) {
+            return;
+        }
+        boolean away = move.vessel().equals(FishMove.AWAY);
+        if (!away && site.vessel(move.vessel()).isEmpty()) {
+            remark(move, "vessel " + move.vessel() + " is not in the site file; a vessel of it, or away");
+        } else if (away) {
+            from.moveOut(move.count());
+        } else if (move.into() == null || move.into().equals(move.cohort())) {
+            if (move.count() == from.count()) {
+                from.moveTo(move.vessel());
+            } else {
+                remark(
+                        move,
+                        "moves " + move.count() + " of " + from.count()
+                                + " and no \"into\"; the cohort that those become or join");
+            }
+        } else {
+            into(move, move.into(), from);
+        }
+    }
+
+    private void into(FishMove move, String name, CohortLedger from) {
+        CohortLedger to = cohorts.get(name);
+        if (to != null && !to.species().equals(from.species())) {
+            remark(move, "cohort " + name + " is " + to.species() + "; a cohort of " + from.species());
+            return;
+        }
+        double meanG = from.moveOut(move.count());
+        if (to == null) {
+            FishIn in = new FishIn(move.at(), name, from.species(), move.count(), meanG, move.vessel());
+            cohorts.put(name, new CohortLedger(in, move.vessel()));
+        } else {
+            to.add(move.at(), move.count(), meanG);
+        }
+    }
+
+    /** Feed for no cohort in particular is shared out by mass. */
+    private void feed(Feed feed) {
+        if (feed.cohort() != null) {
+            CohortLedger ledger = cohort(feed, feed.cohort(), 0);
+            if (ledger != null) {
+                ledger.fed(feed.massG());
+            }
+            return;
+        }
+        double all = biomassG();
+        for (CohortLedger ledger : cohorts.values()) {
+            if (all > 0) {
+                ledger.fed(feed.massG() * ledger.mean().likelyG() * ledger.count() / all);
+            }
+        }
+    }
+
+    private @Nullable CohortLedger cohort(OperatorEntry entry, String name, int atLeast) {
+        CohortLedger ledger = cohorts.get(name);
+        if (ledger == null) {
+            remark(
+                    entry,
+                    "cohort " + name + " is not known; "
+                            + (cohorts.isEmpty() ? "fish-in first" : "one of " + String.join(", ", cohorts.keySet())));
+        } else if (ledger.count() < atLeast) {
+            remark(
+                    entry,
+                    atLeast + " fish of " + ledger.count() + " in cohort " + name
+                            + "; a count that it has, or a weighing of all to put it right");
+            return null;
+        }
+        return ledger;
+    }
+
+    private void remark(OperatorEntry entry, String what) {
+        remarks.accept(entry.at() + " " + entry.word() + ": " + what);
+    }
+
+    /** Likely mass of all fish, g. */
+    public double biomassG() {
+        double sum = 0;
+        for (CohortLedger ledger : cohorts.values()) {
+            sum += ledger.mean().likelyG() * ledger.count();
+        }
+        return sum;
+    }
+
+    /** Fish in the water. */
+    public int fish() {
+        return cohorts.values().stream().mapToInt(CohortLedger::count).sum();
+    }
+
+    /** All cohorts in the order they came, those gone too. */
+    public List<CohortStatus> status() {
+        List<CohortStatus> all =
+                cohorts.values().stream().map(CohortLedger::status).toList();
+        return all.stream().map(c -> withDensity(c, all)).toList();
+    }
+
+    /** The tank carries every cohort in it; the strictest guide of these counts. */
+    private CohortStatus withDensity(CohortStatus cohort, List<CohortStatus> all) {
+        Vessel tank = site.vessel(cohort.vessel()).orElse(null);
+        if (tank == null || !(tank.volumeL() > 0) || cohort.count() == 0) {
+            return cohort;
+        }
+        double low = 0;
+        double likely = 0;
+        double high = 0;
+        double guide = Double.POSITIVE_INFINITY;
+        String source = "";
+        for (CohortStatus other : all) {
+            if (!other.vessel().equals(cohort.vessel()) || other.count() == 0) {
+                continue;
+            }
+            MassEstimate mass = other.biomass();
+            low += mass.lowG();
+            likely += mass.likelyG();
+            high += mass.highG();
+            Species species = SpeciesTable.find(site, other.species()).orElse(null);
+            if (species != null && species.most(Need.DENSITY) < guide) {
+                guide = species.most(Need.DENSITY);
+                source = species.band(Need.DENSITY).orElseThrow().source();
+            }
+        }
+        MassEstimate sum = new MassEstimate(low, likely, high, cohort.mean().evidence());
+        return cohort.withDensity(Density.of(sum, tank.volumeL(), guide, source));
+    }
+}

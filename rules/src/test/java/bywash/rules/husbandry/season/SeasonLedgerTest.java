@@ -1,0 +1,84 @@
+package bywash.rules.husbandry.season;
+
+import static bywash.rules.husbandry.Sites.day;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bywash.rules.event.OperatorEntry.Feed;
+import bywash.rules.event.OperatorEntry.FishIn;
+import bywash.rules.event.OperatorEntry.WaterTest;
+import bywash.rules.event.OperatorEntry.Weigh;
+import bywash.rules.husbandry.Sites;
+import bywash.rules.husbandry.daily.DayValue;
+import bywash.rules.husbandry.stock.GrowthPeriod;
+import java.time.LocalDate;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class SeasonLedgerTest {
+    private final SeasonLedger season = new SeasonLedger(Sites.site());
+
+    private void month() {
+        season.book(new FishIn(day(0), "spring", "nile-tilapia", 60, 100));
+        for (int d = 0; d < 30; d++) {
+            season.book(new Feed(day(d + 0.1), 100, 0.32));
+            for (int h = 0; h < 24; h++) {
+                season.reading("fish-temp", day(d + h / 24.0), 24 + Math.sin(2 * Math.PI * h / 24));
+                season.reading("fish-do", day(d + h / 24.0), 7 + Math.cos(2 * Math.PI * h / 24));
+            }
+        }
+    }
+
+    @Test
+    void growthUsesTheTemperaturesThatTheProbeSaw() {
+        month();
+        season.book(new Weigh(day(30), "spring", true, 60, 60 * 133.0, List.of()));
+        GrowthPeriod period = season.status(day(30)).cohorts().get(0).periods().get(0);
+        assertEquals(720, period.growth().degreeDays(), 5);
+        assertEquals(
+                1000 * (Math.cbrt(133) - Math.cbrt(100)) / 720, period.growth().thermalCoefficient(), 0.01);
+        assertEquals(3000 / (60 * 33.0), period.conversion().economic(), 1e-9);
+    }
+
+    @Test
+    void daysKeepLowestMeanAndHighest() {
+        month();
+        DayValue full = season.days("fish-temp").get(5);
+        assertEquals(LocalDate.parse("2026-03-06"), full.day());
+        assertEquals(24, full.count());
+        assertEquals(24, full.mean(), 1e-9);
+        assertEquals(23, full.low(), 0.01);
+        assertEquals(25, full.high(), 0.01);
+    }
+
+    @Test
+    void theFeedOfTheLastWeekIsTheLoadAndTestsUnderItProveTheBacteria() {
+        month();
+        SeasonStatus before = season.status(day(30));
+        assertNotNull(before.feed().recent());
+        assertEquals(100, before.feed().recent().feedGPerDay(), 1e-9);
+        assertEquals(100 * 0.32 * 0.092, before.nitrogen().madeGPerDay(), 1e-9);
+        season.book(new WaterTest(day(30.1), "fish-tank", "total-ammonia", 0.2));
+        season.book(new WaterTest(day(30.1), "fish-tank", "nitrite", 0.1));
+        season.book(new FishIn(day(30.2), "more", "nile-tilapia", 80, 200));
+        SeasonStatus after = season.status(day(30.3));
+        assertTrue(
+                after.feed().warnings().stream()
+                        .anyMatch(w -> w.what().contains("bacteria have been shown to carry 2.9")),
+                after.feed().warnings().toString());
+    }
+
+    @Test
+    void aDayWithoutFeedCountsAsNone() {
+        season.book(new Feed(day(0), 70, 0.32));
+        season.book(new Feed(day(8), 70, 0.32));
+        assertEquals(10, assertNotNullLoad(day(9)), 1e-9);
+    }
+
+    private double assertNotNullLoad(java.time.Instant at) {
+        var recent = season.status(at).feed().recent();
+        assertNotNull(recent);
+        return recent.feedGPerDay();
+    }
+}

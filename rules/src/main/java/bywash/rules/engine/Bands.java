@@ -2,25 +2,35 @@ package bywash.rules.engine;
 
 import bywash.rules.site.Band;
 import bywash.rules.site.Limit;
+import bywash.rules.site.Need;
 import bywash.rules.site.Probe;
 import bywash.rules.site.Quantity;
 import bywash.rules.site.Site;
+import bywash.rules.site.Species;
 import bywash.rules.site.Stocking;
 import bywash.rules.site.VesselRole;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
  * The good band of each probe: the site file's where it sets one, else built in. Built-in bands are common practice,
  * no source: pH 6.2 to 7.4 with fish and 5.5 to 7.0 for plants alone; oxygen at least 5 mg/L with fish, 3 without;
- * temperature 12 to 30 Cel with fish, 5 to 32 without. Oxidation potential has no citable range and no built-in band.
+ * temperature 12 to 30 Cel with fish, 5 to 32 without. Oxidation potential has no citable range and no built-in band. Where fish
+ * are on record, temperature and oxygen follow the strictest of their species, and pH the part of the band they share.
  */
 final class Bands {
     private static final double NONE = Double.POSITIVE_INFINITY;
 
     private final Site site;
+    private List<Species> species = List.of();
 
     Bands(Site site) {
         this.site = site;
+    }
+
+    /** The species on record from here on. */
+    void fish(List<Species> onRecord) {
+        species = List.copyOf(onRecord);
     }
 
     @Nullable
@@ -33,7 +43,25 @@ final class Bands {
         boolean reserve = site.vessel(probe.vessel())
                 .map(v -> v.role() == VesselRole.RESERVE)
                 .orElse(false);
-        return reserve ? null : builtIn(probe.quantity(), stocking == Stocking.FISH);
+        Band band = reserve ? null : builtIn(probe.quantity(), stocking == Stocking.FISH);
+        return band == null || stocking == Stocking.FISHLESS ? band : ofSpecies(probe.quantity(), band);
+    }
+
+    private Band ofSpecies(Quantity quantity, Band band) {
+        double low = Double.NEGATIVE_INFINITY;
+        double high = NONE;
+        Need need =
+                quantity == Quantity.PH ? Need.PH : quantity == Quantity.TEMPERATURE ? Need.TEMPERATURE : Need.OXYGEN;
+        for (Species s : species) {
+            low = Math.max(low, s.least(need));
+            high = Math.min(high, s.most(need));
+        }
+        if (quantity == Quantity.PH) {
+            low = Math.max(low, band.low());
+            high = Math.min(high, band.high());
+        }
+        boolean told = !Double.isInfinite(low) || !Double.isInfinite(high);
+        return told && low < high ? new Band(low, high) : band;
     }
 
     private static @Nullable Band builtIn(Quantity quantity, boolean fish) {

@@ -5,6 +5,7 @@ import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.AlarmMemory;
 import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.chlorine.ReserveBatch;
+import bywash.rules.chlorine.ResidualEstimate;
 import bywash.rules.chlorine.ResidualTracker;
 import bywash.rules.detect.FlowFinding;
 import bywash.rules.detect.WaterBalance;
@@ -96,6 +97,7 @@ public final class Engine {
             stocking = entryRules.apply(acted.entry(), stocking);
             careRules.entry(acted.entry());
             season.book(acted.entry());
+            bands.fish(season.species());
         } else if (event instanceof FeedChanged changed) {
             feedUp = changed.up();
             feedDetail = changed.detail();
@@ -207,9 +209,11 @@ public final class Engine {
 
     /** Everything a screen needs, immutable. */
     public Snapshot snapshot() {
+        ResidualEstimate estimate = residual.estimate();
         List<ProbeStatus> probes = new ArrayList<>();
         for (ProbeMonitor monitor : monitors.values()) {
-            probes.add(monitor.status(at, bands.of(monitor.probe(), stocking)));
+            String suspect = at == null ? "" : season.suspect(monitor.probe().id(), at);
+            probes.add(monitor.status(at, bands.of(monitor.probe(), stocking), suspect));
         }
         List<VesselStatus> vessels = new ArrayList<>();
         for (Vessel vessel : site.vessels()) {
@@ -224,13 +228,13 @@ public final class Engine {
                 stocking,
                 probes,
                 vessels,
-                residual.estimate(),
+                estimate,
                 board.views(),
                 balance.topUp(),
                 feedUp,
                 feedDetail,
                 careRules.status(at),
-                at == null ? null : season.status(at));
+                at == null ? null : season.status(at, stocking, estimate.highUgL()));
     }
 
     /** The season's book, for a report; read only. */

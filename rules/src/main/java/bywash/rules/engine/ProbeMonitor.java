@@ -107,10 +107,10 @@ final class ProbeMonitor {
         return forty.compareTo(byQuantity) > 0 ? forty : byQuantity;
     }
 
-    ProbeStatus status(@Nullable Instant now, @Nullable Band band) {
+    ProbeStatus status(@Nullable Instant now, @Nullable Band band, String suspect) {
         Health health = now == null ? Health.WAITING : health(now);
         double perHour = probe.quantity() == Quantity.STATE ? Double.NaN : trend.perHour();
-        return new ProbeStatus(probe, value, at, health, band, perHour);
+        return new ProbeStatus(probe, value, at, health, band, perHour, suspect);
     }
 
     double perHour() {

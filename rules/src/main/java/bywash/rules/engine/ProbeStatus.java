@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param at time of the reading; null before the first
  * @param band the good band; null where none applies
  * @param perHour trend over the last half hour in units an hour; NaN while unknown
+ * @param suspect why the book of probes doubts it: overdue, out of slope, off from tests; empty where it does not
  */
 public record ProbeStatus(
         Probe probe,
@@ -19,7 +20,14 @@ public record ProbeStatus(
         @Nullable Instant at,
         Health health,
         @Nullable Band band,
-        double perHour) {
+        double perHour,
+        String suspect) {
+
+    /** A status without doubt. */
+    public ProbeStatus(
+            Probe probe, double value, @Nullable Instant at, Health health, @Nullable Band band, double perHour) {
+        this(probe, value, at, health, band, perHour, "");
+    }
 
     /** Whether the reading can be believed. */
     public enum Health {

@@ -4,6 +4,11 @@ import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.Feed;
 import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.husbandry.bacteria.BacteriaBook;
+import bywash.rules.husbandry.bacteria.CheckItem;
+import bywash.rules.husbandry.bacteria.FishReturn;
+import bywash.rules.husbandry.bacteria.FishlessPlan;
+import bywash.rules.husbandry.bacteria.PresentWater;
+import bywash.rules.husbandry.bacteria.PresentWater.Seen;
 import bywash.rules.husbandry.bacteria.ProvenLoad;
 import bywash.rules.husbandry.daily.DailyWater;
 import bywash.rules.husbandry.daily.DayValue;
@@ -16,21 +21,21 @@ import bywash.rules.husbandry.feed.WaterNow;
 import bywash.rules.husbandry.plants.BedBook;
 import bywash.rules.husbandry.plants.BedStatus;
 import bywash.rules.husbandry.plants.NitrogenBalance;
+import bywash.rules.husbandry.probes.ProbeBook;
 import bywash.rules.husbandry.stock.CohortStatus;
 import bywash.rules.husbandry.stock.SpeciesTable;
 import bywash.rules.husbandry.stock.StockLedger;
 import bywash.rules.site.Need;
-import bywash.rules.site.Probe;
 import bywash.rules.site.Quantity;
 import bywash.rules.site.Site;
 import bywash.rules.site.Species;
+import bywash.rules.site.Stocking;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
 import bywash.rules.water.AirPressure;
 import bywash.rules.water.OxygenSolubility;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.List;
 import java.util.Optional;
@@ -40,6 +45,9 @@ import org.jspecify.annotations.Nullable;
 /** Books every entry and reading of the season. One writer; {@link #status} is worked out anew at most once a minute of event time. */
 public final class SeasonLedger {
     private static final double USUAL_PROTEIN = 0.32;
+    /** Strength of household ammonia as it is often sold, %; the label decides. Common practice, no source. */
+    private static final double USUAL_AMMONIA_PERCENT = 9.5;
+
     private static final int RECENT_DAYS = 7;
     private static final int MOST_REMARKS = 200;
     private static final Duration TEST_HOLDS = Duration.ofDays(14);
@@ -51,10 +59,13 @@ public final class SeasonLedger {
     private final StockLedger stock;
     private final FeedBook feed;
     private final BedBook beds;
+    private final ProbeBook probes;
+    private final Latest present;
     private final BacteriaBook bacteria = new BacteriaBook();
     private final ArrayDeque<String> remarks = new ArrayDeque<>();
     private @Nullable SeasonStatus latest;
     private Instant latestAt = Instant.MIN;
+    private Stocking latestStocking = Stocking.FISH;
 
     public SeasonLedger(Site site) {
         this.site = site;
@@ -64,6 +75,8 @@ public final class SeasonLedger {
         this.stock = new StockLedger(site, water, this::remark);
         this.feed = new FeedBook(site.timeZone());
         this.beds = new BedBook(site, this::remark);
+        this.probes = new ProbeBook(site, this::remark);
+        this.present = new Latest(site, water);
     }
 
     private void remark(String words) {
@@ -85,11 +98,14 @@ public final class SeasonLedger {
         }
         stock.book(entry);
         beds.book(entry);
+        probes.book(entry);
     }
 
     /** A believed reading of a probe. */
     public void reading(String probe, Instant at, double value) {
         water.reading(probe, at, value);
+        probes.reading(probe, at, value);
+        present.reading(probe, at, value);
     }
 
     /** Days of a probe's readings, oldest first. */
@@ -102,21 +118,39 @@ public final class SeasonLedger {
         return tests.all();
     }
 
-    /** How all stands at {@code now}. */
-    public SeasonStatus status(Instant now) {
+    /** Why a probe's readings are not to be believed as they are; empty where they may be. */
+    public String suspect(String probe, Instant now) {
+        return probes.suspect(probe, now);
+    }
+
+    /** Species with fish in the water, known ones only. */
+    public List<Species> species() {
+        return species(stock.status());
+    }
+
+    /**
+     * How all stands at {@code now}.
+     *
+     * @param residualHighUgL upper bound of the estimated residual, ug/L
+     */
+    public SeasonStatus status(Instant now, Stocking stocking, double residualHighUgL) {
         SeasonStatus status = latest;
-        if (status == null || Duration.between(latestAt, now).abs().compareTo(FRESH) >= 0) {
-            status = work(now);
+        if (status == null
+                || stocking != latestStocking
+                || Duration.between(latestAt, now).abs().compareTo(FRESH) >= 0) {
+            status = work(now, stocking, residualHighUgL);
             latest = status;
             latestAt = now;
+            latestStocking = stocking;
         }
         return status;
     }
 
-    private SeasonStatus work(Instant now) {
+    private SeasonStatus work(Instant now, Stocking stocking, double residualHighUgL) {
         List<CohortStatus> cohorts = stock.status();
         List<BedStatus> bedList = beds.status();
-        FeedStatus feedStatus = feedStatus(now, cohorts, bedList);
+        WaterNow waterNow = waterNow(now);
+        FeedStatus feedStatus = feedStatus(now, cohorts, bedList, waterNow);
         FeedLoad recent = feedStatus.recent();
         return new SeasonStatus(
                 cohorts,
@@ -128,10 +162,55 @@ public final class SeasonLedger {
                         bedList,
                         tests.of("nitrate"),
                         now),
+                PhOutlook.of(site, waterNow, recent, now),
+                stocking == Stocking.FISHLESS ? fishless(now, waterNow, cohorts, residualHighUgL) : null,
+                probes.status(now),
                 List.copyOf(remarks));
     }
 
-    private FeedStatus feedStatus(Instant now, List<CohortStatus> cohorts, List<BedStatus> bedList) {
+    private FishlessStatus fishless(
+            Instant now, WaterNow waterNow, List<CohortStatus> cohorts, double residualHighUgL) {
+        WaterTest tan = tests.latest("total-ammonia");
+        WaterTest nitrite = tests.latest("nitrite");
+        FishlessPlan plan = FishlessPlan.of(
+                site.systemVolumeL(),
+                new FishlessPlan.Known(
+                        tan == null ? Double.NaN : tan.value(),
+                        tan == null ? null : tan.at(),
+                        nitrite == null ? Double.NaN : nitrite.value(),
+                        nitrite == null ? null : nitrite.at(),
+                        waterNow.ph(),
+                        waterNow.temperatureC()),
+                now);
+        Species species = comingBack(cohorts);
+        PresentWater present =
+                new PresentWater(quantity -> this.present.seen(quantity, probes, now), this::seenTest, residualHighUgL);
+        List<CheckItem> list = FishReturn.of(species, present, now);
+        return new FishlessStatus(
+                plan,
+                plan.products(percent(protein()), USUAL_AMMONIA_PERCENT),
+                species.id(),
+                list,
+                FishReturn.ready(list));
+    }
+
+    private @Nullable Seen seenTest(String quantity) {
+        WaterTest test = tests.latest(quantity);
+        return test == null ? null : new Seen(test.value(), test.at(), "");
+    }
+
+    /** The species of the last cohort here, else the site's first, else tilapia, the first built in. */
+    private Species comingBack(List<CohortStatus> cohorts) {
+        Species first = site.species().isEmpty()
+                ? SpeciesTable.builtIn().get(0)
+                : site.species().get(0);
+        return cohorts.isEmpty()
+                ? first
+                : SpeciesTable.find(site, cohorts.get(cohorts.size() - 1).species())
+                        .orElse(first);
+    }
+
+    private FeedStatus feedStatus(Instant now, List<CohortStatus> cohorts, List<BedStatus> bedList, WaterNow waterNow) {
         FeedPlan plan = FeedPlan.of(site, cohorts, temperature(now), feed.appetite(now), BedBook.feedUse(bedList));
         double protein = protein();
         FeedLoad planned = FeedLoad.of(plan.middleG(), percent(protein));
@@ -145,7 +224,7 @@ public final class SeasonLedger {
                 plan,
                 planned,
                 protein,
-                plan.cohorts().isEmpty() ? List.of() : FeedOutlook.of(recent, planned, species, waterNow(now), proven));
+                plan.cohorts().isEmpty() ? List.of() : FeedOutlook.of(recent, planned, species, waterNow, proven));
     }
 
     private List<Species> species(List<CohortStatus> cohorts) {
@@ -187,8 +266,8 @@ public final class SeasonLedger {
         double saturation = temperature >= 0 && temperature <= 40
                 ? OxygenSolubility.saturationMgL(temperature, 0, AirPressure.atmAtElevation(site.elevationM()))
                 : Double.NaN;
-        DayValue oxygen = lastDay(now, Quantity.DISSOLVED_OXYGEN);
-        DayValue ph = lastDay(now, Quantity.PH);
+        DayValue oxygen = present.day(Quantity.DISSOLVED_OXYGEN, now);
+        DayValue ph = present.day(Quantity.PH, now);
         return new WaterNow(
                 oxygen == null ? Double.NaN : oxygen.low(),
                 saturation,
@@ -201,26 +280,8 @@ public final class SeasonLedger {
     }
 
     private double temperature(Instant now) {
-        DayValue day = lastDay(now, Quantity.TEMPERATURE);
+        DayValue day = present.day(Quantity.TEMPERATURE, now);
         return day == null ? Double.NaN : day.mean();
-    }
-
-    /** Today, or yesterday where today has nothing; null where neither has. */
-    private @Nullable DayValue lastDay(Instant now, Quantity quantity) {
-        String vessel = site.probes().stream()
-                .filter(p -> p.quantity() == quantity && fishTank(p))
-                .map(Probe::vessel)
-                .findFirst()
-                .orElse("");
-        LocalDate today = now.atZone(site.timeZone()).toLocalDate();
-        DayValue day = water.on(vessel, quantity, today);
-        return day == null ? water.on(vessel, quantity, today.minusDays(1)) : day;
-    }
-
-    private boolean fishTank(Probe probe) {
-        return site.vessel(probe.vessel())
-                .map(v -> v.role() == VesselRole.FISH_TANK)
-                .orElse(false);
     }
 
     private double test(String quantity, Instant now) {

@@ -12,6 +12,7 @@ import bywash.rules.event.OperatorEntry.Weigh;
 import bywash.rules.husbandry.Sites;
 import bywash.rules.husbandry.daily.DayValue;
 import bywash.rules.husbandry.stock.GrowthPeriod;
+import bywash.rules.site.Stocking;
 import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -34,7 +35,11 @@ class SeasonLedgerTest {
     void growthUsesTheTemperaturesThatTheProbeSaw() {
         month();
         season.book(new Weigh(day(30), "spring", true, 60, 60 * 133.0, List.of()));
-        GrowthPeriod period = season.status(day(30)).cohorts().get(0).periods().get(0);
+        GrowthPeriod period = season.status(day(30), Stocking.FISH, 0)
+                .cohorts()
+                .get(0)
+                .periods()
+                .get(0);
         assertEquals(720, period.growth().degreeDays(), 5);
         assertEquals(
                 1000 * (Math.cbrt(133) - Math.cbrt(100)) / 720, period.growth().thermalCoefficient(), 0.01);
@@ -55,14 +60,14 @@ class SeasonLedgerTest {
     @Test
     void theFeedOfTheLastWeekIsTheLoadAndTestsUnderItProveTheBacteria() {
         month();
-        SeasonStatus before = season.status(day(30));
+        SeasonStatus before = season.status(day(30), Stocking.FISH, 0);
         assertNotNull(before.feed().recent());
         assertEquals(100, before.feed().recent().feedGPerDay(), 1e-9);
         assertEquals(100 * 0.32 * 0.092, before.nitrogen().madeGPerDay(), 1e-9);
         season.book(new WaterTest(day(30.1), "fish-tank", "total-ammonia", 0.2));
         season.book(new WaterTest(day(30.1), "fish-tank", "nitrite", 0.1));
         season.book(new FishIn(day(30.2), "more", "nile-tilapia", 80, 200));
-        SeasonStatus after = season.status(day(30.3));
+        SeasonStatus after = season.status(day(30.3), Stocking.FISH, 0);
         assertTrue(
                 after.feed().warnings().stream()
                         .anyMatch(w -> w.what().contains("bacteria have been shown to carry 2.9")),
@@ -77,7 +82,7 @@ class SeasonLedgerTest {
     }
 
     private double assertNotNullLoad(java.time.Instant at) {
-        var recent = season.status(at).feed().recent();
+        var recent = season.status(at, Stocking.FISH, 0).feed().recent();
         assertNotNull(recent);
         return recent.feedGPerDay();
     }

@@ -1,0 +1,35 @@
+package bywash.rules.husbandry.probes;
+
+import java.util.Locale;
+
+/**
+ * How a probe wandered between two calibrations, taken as steady over that time.
+ *
+ * <p>Source: drift corrections in proportion to time, R. J. Wagner and others, 2006, USGS Techniques and Methods 1-D3, from memory.
+ *
+ * @param error what the later calibration found, unit of the quantity
+ * @param days between them (above 0)
+ */
+public record Drift(double error, double days, String unit) {
+    public double perDay() {
+        return error / days;
+    }
+
+    public double perMonth() {
+        return 30 * perDay();
+    }
+
+    public String words() {
+        return String.format(
+                Locale.ROOT,
+                "drifted %+.2f%s in %.0f d, %+.2f a month",
+                error + 0.0,
+                spaced(unit),
+                days,
+                perMonth() + 0.0);
+    }
+
+    static String spaced(String unit) {
+        return unit.equals("pH") ? "" : " " + unit;
+    }
+}

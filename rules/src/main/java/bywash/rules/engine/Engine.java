@@ -18,6 +18,7 @@ import bywash.rules.event.EngineEvent.Tick;
 import bywash.rules.event.EngineEvent.WatchStarted;
 import bywash.rules.event.Reading;
 import bywash.rules.husbandry.season.SeasonLedger;
+import bywash.rules.husbandry.season.Surroundings;
 import bywash.rules.site.Device;
 import bywash.rules.site.Probe;
 import bywash.rules.site.Quantity;
@@ -234,7 +235,12 @@ public final class Engine {
                 feedUp,
                 feedDetail,
                 careRules.status(at),
-                at == null ? null : season.status(at, stocking, estimate.highUgL()));
+                at == null ? null : season.status(at, surroundings(at, estimate)));
+    }
+
+    private Surroundings surroundings(Instant now, ResidualEstimate estimate) {
+        SystemVolume volume = SystemVolume.of(site, v -> believedLevel(v, now));
+        return new Surroundings(stocking, volume.likelyL(), estimate.highUgL());
     }
 
     /** The season's book, for a report; read only. */

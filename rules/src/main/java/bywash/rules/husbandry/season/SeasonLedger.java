@@ -64,7 +64,7 @@ public final class SeasonLedger {
     private final BacteriaBook bacteria = new BacteriaBook();
     private final ArrayDeque<String> remarks = new ArrayDeque<>();
     private @Nullable SeasonStatus latest;
-    private Instant latestAt = Instant.MIN;
+    private Instant latestAt = Instant.EPOCH;
     private Stocking latestStocking = Stocking.FISH;
 
     public SeasonLedger(Site site) {
@@ -128,28 +128,24 @@ public final class SeasonLedger {
         return species(stock.status());
     }
 
-    /**
-     * How all stands at {@code now}.
-     *
-     * @param residualHighUgL upper bound of the estimated residual, ug/L
-     */
-    public SeasonStatus status(Instant now, Stocking stocking, double residualHighUgL) {
+    /** How all stands at {@code now}. */
+    public SeasonStatus status(Instant now, Surroundings around) {
         SeasonStatus status = latest;
         if (status == null
-                || stocking != latestStocking
+                || around.stocking() != latestStocking
                 || Duration.between(latestAt, now).abs().compareTo(FRESH) >= 0) {
-            status = work(now, stocking, residualHighUgL);
+            status = work(now, around);
             latest = status;
             latestAt = now;
-            latestStocking = stocking;
+            latestStocking = around.stocking();
         }
         return status;
     }
 
-    private SeasonStatus work(Instant now, Stocking stocking, double residualHighUgL) {
+    private SeasonStatus work(Instant now, Surroundings around) {
         List<CohortStatus> cohorts = stock.status();
         List<BedStatus> bedList = beds.status();
-        WaterNow waterNow = waterNow(now);
+        WaterNow waterNow = waterNow(now, around.volumeL());
         FeedStatus feedStatus = feedStatus(now, cohorts, bedList, waterNow);
         FeedLoad recent = feedStatus.recent();
         return new SeasonStatus(
@@ -157,23 +153,22 @@ public final class SeasonLedger {
                 feedStatus,
                 bedList,
                 NitrogenBalance.of(
-                        site.systemVolumeL(),
+                        around.volumeL(),
                         recent == null ? Double.NaN : recent.tanGPerDay(),
                         bedList,
                         tests.of("nitrate"),
                         now),
                 PhOutlook.of(site, waterNow, recent, now),
-                stocking == Stocking.FISHLESS ? fishless(now, waterNow, cohorts, residualHighUgL) : null,
+                around.stocking() == Stocking.FISHLESS ? fishless(now, waterNow, cohorts, around) : null,
                 probes.status(now),
                 List.copyOf(remarks));
     }
 
-    private FishlessStatus fishless(
-            Instant now, WaterNow waterNow, List<CohortStatus> cohorts, double residualHighUgL) {
+    private FishlessStatus fishless(Instant now, WaterNow waterNow, List<CohortStatus> cohorts, Surroundings around) {
         WaterTest tan = tests.latest("total-ammonia");
         WaterTest nitrite = tests.latest("nitrite");
         FishlessPlan plan = FishlessPlan.of(
-                site.systemVolumeL(),
+                around.volumeL(),
                 new FishlessPlan.Known(
                         tan == null ? Double.NaN : tan.value(),
                         tan == null ? null : tan.at(),
@@ -183,8 +178,8 @@ public final class SeasonLedger {
                         waterNow.temperatureC()),
                 now);
         Species species = comingBack(cohorts);
-        PresentWater present =
-                new PresentWater(quantity -> this.present.seen(quantity, probes, now), this::seenTest, residualHighUgL);
+        PresentWater present = new PresentWater(
+                quantity -> this.present.seen(quantity, probes, now), this::seenTest, around.residualHighUgL());
         List<CheckItem> list = FishReturn.of(species, present, now);
         return new FishlessStatus(
                 plan,
@@ -261,7 +256,7 @@ public final class SeasonLedger {
         return Math.max(10, Math.min(70, 100 * protein));
     }
 
-    private WaterNow waterNow(Instant now) {
+    private WaterNow waterNow(Instant now, double volumeL) {
         double temperature = temperature(now);
         double saturation = temperature >= 0 && temperature <= 40
                 ? OxygenSolubility.saturationMgL(temperature, 0, AirPressure.atmAtElevation(site.elevationM()))
@@ -276,7 +271,7 @@ public final class SeasonLedger {
                 test("total-ammonia", now),
                 test("nitrite", now),
                 test("alkalinity", now),
-                site.systemVolumeL());
+                volumeL);
     }
 
     private double temperature(Instant now) {

@@ -20,6 +20,8 @@ import org.junit.jupiter.api.Test;
 class SeasonLedgerTest {
     private final SeasonLedger season = new SeasonLedger(Sites.site());
 
+    private static final Surroundings FISH = new Surroundings(Stocking.FISH, 2460, 0);
+
     private void month() {
         season.book(new FishIn(day(0), "spring", "nile-tilapia", 60, 100));
         for (int d = 0; d < 30; d++) {
@@ -35,11 +37,8 @@ class SeasonLedgerTest {
     void growthUsesTheTemperaturesThatTheProbeSaw() {
         month();
         season.book(new Weigh(day(30), "spring", true, 60, 60 * 133.0, List.of()));
-        GrowthPeriod period = season.status(day(30), Stocking.FISH, 0)
-                .cohorts()
-                .get(0)
-                .periods()
-                .get(0);
+        GrowthPeriod period =
+                season.status(day(30), FISH).cohorts().get(0).periods().get(0);
         assertEquals(720, period.growth().degreeDays(), 5);
         assertEquals(
                 1000 * (Math.cbrt(133) - Math.cbrt(100)) / 720, period.growth().thermalCoefficient(), 0.01);
@@ -60,14 +59,14 @@ class SeasonLedgerTest {
     @Test
     void theFeedOfTheLastWeekIsTheLoadAndTestsUnderItProveTheBacteria() {
         month();
-        SeasonStatus before = season.status(day(30), Stocking.FISH, 0);
+        SeasonStatus before = season.status(day(30), FISH);
         assertNotNull(before.feed().recent());
         assertEquals(100, before.feed().recent().feedGPerDay(), 1e-9);
         assertEquals(100 * 0.32 * 0.092, before.nitrogen().madeGPerDay(), 1e-9);
         season.book(new WaterTest(day(30.1), "fish-tank", "total-ammonia", 0.2));
         season.book(new WaterTest(day(30.1), "fish-tank", "nitrite", 0.1));
         season.book(new FishIn(day(30.2), "more", "nile-tilapia", 80, 200));
-        SeasonStatus after = season.status(day(30.3), Stocking.FISH, 0);
+        SeasonStatus after = season.status(day(30.3), FISH);
         assertTrue(
                 after.feed().warnings().stream()
                         .anyMatch(w -> w.what().contains("bacteria have been shown to carry 2.9")),
@@ -82,7 +81,7 @@ class SeasonLedgerTest {
     }
 
     private double assertNotNullLoad(java.time.Instant at) {
-        var recent = season.status(at, Stocking.FISH, 0).feed().recent();
+        var recent = season.status(at, FISH).feed().recent();
         assertNotNull(recent);
         return recent.feedGPerDay();
     }

@@ -2,6 +2,7 @@ package bywash.samples;
 
 import bywash.ingest.recording.RecordedLine;
 import bywash.ingest.recording.RecordingWriter;
+import bywash.samples.season.SeasonSimulation;
 import bywash.samples.simulation.SimulatedSite;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -21,6 +22,23 @@ public final class MakeRecordings {
                 write(sample, file);
             }
         }
+        try (OutputStream file = new GZIPOutputStream(Files.newOutputStream(folder.resolve(SEASON)))) {
+            writeSeason(file);
+        }
+    }
+
+    /** File name of the season in recordings/. */
+    public static final String SEASON = "season.jsonl.gz";
+
+    private static final long SEASON_SEED = 26;
+
+    /** Writes the season as plain JSON Lines. */
+    public static void writeSeason(OutputStream to) throws IOException {
+        RecordingWriter writer = new RecordingWriter(to);
+        for (RecordedLine line : new SeasonSimulation(SEASON_SEED).lines()) {
+            writer.write(line);
+        }
+        writer.flush();
     }
 
     /** Writes one recording as plain JSON Lines. */

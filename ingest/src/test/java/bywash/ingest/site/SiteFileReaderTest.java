@@ -129,7 +129,7 @@ class SiteFileReaderTest {
                                 "site.yaml:4: elevation \"85\" has no unit; a length in " + lengths,
                                 "site.yaml:5: stocking \"fishles\" is not known; did you mean \"fishless\"? Allowed: fish or fishless",
                                 "site.yaml:6: key \"colour\" is not known; name, id, time-zone, elevation, stocking, units, broker, "
-                                        + "mains, vessels, probes or limits",
+                                        + "mains, vessels, probes, limits or species",
                                 "site.yaml:7: broker: a password does not belong in the site file; "
                                         + "password-file: with the path of a file whose first line is the password",
                                 "site.yaml:7: broker: url \"http://127.0.0.1\" has a scheme that is not known; "
@@ -194,7 +194,7 @@ class SiteFileReaderTest {
             value = {
                 "''| site.yaml:1: the file is empty; name, id, time-zone, vessels and probes",
                 "'- a'| site.yaml:1: not a mapping; keys with values: name, id, time-zone, elevation, stocking, units, broker, "
-                        + "mains, vessels, probes or limits",
+                        + "mains, vessels, probes, limits or species",
                 "'a: {b'| site.yaml:1: not YAML: expected ',' or '}', but got <stream end>; "
                         + "YAML with blanks for indents and one key a line"
             })

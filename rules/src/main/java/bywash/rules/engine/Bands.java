@@ -9,7 +9,9 @@ import bywash.rules.site.Site;
 import bywash.rules.site.Species;
 import bywash.rules.site.Stocking;
 import bywash.rules.site.VesselRole;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,15 +24,21 @@ final class Bands {
     private static final double NONE = Double.POSITIVE_INFINITY;
 
     private final Site site;
-    private List<Species> species = List.of();
+    private final Map<Quantity, Band> ofFish = new EnumMap<>(Quantity.class);
 
     Bands(Site site) {
         this.site = site;
     }
 
     /** The species on record from here on. */
-    void fish(List<Species> onRecord) {
-        species = List.copyOf(onRecord);
+    void fish(List<Species> species) {
+        ofFish.clear();
+        for (Quantity quantity : List.of(Quantity.TEMPERATURE, Quantity.PH, Quantity.DISSOLVED_OXYGEN)) {
+            Band band = builtIn(quantity, true);
+            if (band != null && !species.isEmpty()) {
+                ofFish.put(quantity, ofSpecies(quantity, band, species));
+            }
+        }
     }
 
     @Nullable
@@ -44,10 +52,10 @@ final class Bands {
                 .map(v -> v.role() == VesselRole.RESERVE)
                 .orElse(false);
         Band band = reserve ? null : builtIn(probe.quantity(), stocking == Stocking.FISH);
-        return band == null || stocking == Stocking.FISHLESS ? band : ofSpecies(probe.quantity(), band);
+        return band == null || stocking == Stocking.FISHLESS ? band : ofFish.getOrDefault(probe.quantity(), band);
     }
 
-    private Band ofSpecies(Quantity quantity, Band band) {
+    private static Band ofSpecies(Quantity quantity, Band band, List<Species> species) {
         double low = Double.NEGATIVE_INFINITY;
         double high = NONE;
         Need need =

@@ -19,6 +19,7 @@ import bywash.rules.event.EngineEvent.ReadingRefused;
 import bywash.rules.event.EngineEvent.WatchStarted;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.Reading;
+import bywash.rules.husbandry.season.SeasonLedger;
 import java.time.Instant;
 import java.util.List;
 import java.util.Set;
@@ -118,6 +119,11 @@ public final class Pipeline {
 
     public Snapshot snapshot() {
         return engine.snapshot();
+    }
+
+    /** The season's book, for a report; read only. */
+    public SeasonLedger season() {
+        return engine.season();
     }
 
     /** Reserves whose water is known to be safe to release. */

@@ -149,7 +149,7 @@ public final class StockLedger {
         }
     }
 
-    /** Feed for no cohort in particular is shared out by mass. */
+    /** Feed for no cohort in particular is shared out by what the fish would eat. */
     private void feed(Feed feed) {
         if (feed.cohort() != null) {
             CohortLedger ledger = cohort(feed, feed.cohort(), 0);
@@ -158,12 +158,20 @@ public final class StockLedger {
             }
             return;
         }
-        double all = biomassG();
+        double all = 0;
+        for (CohortLedger ledger : cohorts.values()) {
+            all += hunger(ledger);
+        }
         for (CohortLedger ledger : cohorts.values()) {
             if (all > 0) {
-                ledger.fed(feed.massG() * ledger.mean().likelyG() * ledger.count() / all);
+                ledger.fed(feed.massG() * hunger(ledger) / all);
             }
         }
+    }
+
+    /** Fish eat in proportion to their mass to the power 0.8 (M. Jobling, 1994, Fish Bioenergetics, from memory). */
+    private static double hunger(CohortLedger ledger) {
+        return ledger.count() * StrictMath.pow(ledger.mean().likelyG(), 0.8);
     }
 
     private @Nullable CohortLedger cohort(OperatorEntry entry, String name, int atLeast) {
@@ -185,15 +193,6 @@ public final class StockLedger {
 
     private void remark(OperatorEntry entry, String what) {
         remarks.accept(entry.at() + " " + entry.word() + ": " + what);
-    }
-
-    /** Likely mass of all fish, g. */
-    public double biomassG() {
-        double sum = 0;
-        for (CohortLedger ledger : cohorts.values()) {
-            sum += ledger.mean().likelyG() * ledger.count();
-        }
-        return sum;
     }
 
     /** Fish in the water. */

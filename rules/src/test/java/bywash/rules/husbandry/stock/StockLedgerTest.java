@@ -93,11 +93,13 @@ class StockLedgerTest {
     }
 
     @Test
-    void feedForNoCohortInParticularIsSharedOutByMass() {
+    void feedForNoCohortInParticularIsSharedOutByWhatTheFishWouldEat() {
         book(spring(), new FishIn(day(0), "large", "nile-tilapia", 20, 360));
-        book(new Feed(day(1), 960, 0.32), new Feed(day(2), 100, 0.32, "large", null));
-        assertEquals(240, stock.status().get(0).feedG(), 1e-9);
-        assertEquals(820, stock.status().get(1).feedG(), 1e-9);
+        book(new Feed(day(1), 1000, 0.32), new Feed(day(2), 100, 0.32, "large", null));
+        double small = 60 * Math.pow(40, 0.8);
+        double large = 20 * Math.pow(360, 0.8);
+        assertEquals(1000 * small / (small + large), stock.status().get(0).feedG(), 1e-9);
+        assertEquals(100 + 1000 * large / (small + large), stock.status().get(1).feedG(), 1e-9);
     }
 
     @Test

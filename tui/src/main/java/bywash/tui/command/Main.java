@@ -23,6 +23,7 @@ import picocli.CommandLine.Option;
             AttachCommand.class,
             ReplayCommand.class,
             SheetCommand.class,
+            ReportCommand.class,
             DemoCommand.class,
             CheckCommand.class,
             CalcCommand.class

@@ -70,7 +70,7 @@ public final class EventTimeOrder {
         advanceTo(receivedAt);
         Instant bound = released;
         if (bound != null && event.at().isBefore(bound)) {
-            if (event instanceof EngineEvent.ReadingArrived || event instanceof EngineEvent.ReadingRefused) {
+            if (fromAProbe(event)) {
                 lateCount++;
                 late.accept(event);
             } else {
@@ -78,10 +78,17 @@ public final class EventTimeOrder {
             }
             return;
         }
-        held.add(new Held(event, probe(event), arrivals++));
-        if (held.size() > MOST_HELD) {
-            releaseFirst();
+        if (held.size() >= MOST_HELD && fromAProbe(event)) {
+            // letting one out before its time would make all others late
+            lateCount++;
+            late.accept(event);
+            return;
         }
+        held.add(new Held(event, probe(event), arrivals++));
+    }
+
+    private static boolean fromAProbe(EngineEvent event) {
+        return event instanceof EngineEvent.ReadingArrived || event instanceof EngineEvent.ReadingRefused;
     }
 
     private static String probe(EngineEvent event) {

@@ -1,14 +1,13 @@
 package bywash.tui.command;
 
+import bywash.ingest.feed.SteadyClock;
 import bywash.ingest.journal.JournalInUse;
 import bywash.ingest.site.SiteFile;
 import bywash.tui.watch.Station;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.InstantSource;
-import java.time.ZoneOffset;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -23,8 +22,6 @@ import picocli.CommandLine.Spec;
         description = "Watches a site over MQTT, on the screen or, with --headless, as alarm lines.",
         footer = {"", "Exit codes: 0 good, 2 usage, 3 site file, 5 broker, 70 a fault of ours."})
 final class WatchCommand implements Callable<Integer> {
-    private static final InstantSource CLOCK = Clock.tickMillis(ZoneOffset.UTC);
-
     @Spec
     private CommandSpec spec;
 
@@ -45,9 +42,10 @@ final class WatchCommand implements Callable<Integer> {
             return ExitCode.SITE_FILE;
         }
         Path folder = state != null ? state : StateFolder.standard();
+        InstantSource clock = new SteadyClock();
         Station station;
         try {
-            station = Station.open(file, folder, CLOCK);
+            station = Station.open(file, folder, clock);
         } catch (JournalInUse e) {
             err.println("a watch of " + file.site().id() + " runs already; see it with: bywash attach "
                     + file.site().id() + (state == null ? "" : " --state " + state));
@@ -63,7 +61,7 @@ final class WatchCommand implements Callable<Integer> {
                 out.flush();
             });
         }
-        try (WatchRun run = WatchRun.start(file, station, folder, CLOCK, err)) {
+        try (WatchRun run = WatchRun.start(file, station, folder, clock, err)) {
             if (headless) {
                 run.await();
                 return ExitCode.GOOD;

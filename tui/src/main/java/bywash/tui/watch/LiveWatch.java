@@ -1,13 +1,16 @@
 package bywash.tui.watch;
 
+import bywash.ingest.feed.SteadyClock;
 import bywash.ingest.mqtt.FeedState;
 import bywash.ingest.mqtt.InboundQueue;
 import bywash.ingest.recording.RecordedLine;
 import bywash.ingest.recording.RecordedLine.Message;
 import bywash.rules.event.OperatorEntry;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentLinkedQueue;
@@ -19,6 +22,10 @@ import org.slf4j.LoggerFactory;
 public final class LiveWatch implements Runnable {
     private static final Logger LOG = LoggerFactory.getLogger(LiveWatch.class);
     private static final long WAIT_MS = 100;
+    /** Longer than any round takes: the machine slept, or its clock was set forward. */
+    private static final Duration LEAP = Duration.ofMinutes(1);
+
+    private static final Duration TELL = Duration.ofHours(1);
 
     private final Pipeline pipeline;
     private final InboundQueue queue;
@@ -28,6 +35,7 @@ public final class LiveWatch implements Runnable {
     private final ConcurrentLinkedQueue<FeedState> states = new ConcurrentLinkedQueue<>();
     private volatile FrameSource latest;
     private volatile boolean stop;
+    private @Nullable Instant lastRound;
     private long faults;
     private volatile String note = "";
     private volatile RecordedLine.@Nullable WatchStarted gap;
@@ -105,6 +113,7 @@ public final class LiveWatch implements Runnable {
     /** One round of the loop. */
     void step(List<Message> batch) {
         Instant now = clock.instant();
+        leap(now, batch);
         for (FeedState state = states.poll(); state != null; state = states.poll()) {
             RecordedLine line = new RecordedLine.Feed(now, state.up(), state.detail());
             record.state(line);
@@ -121,6 +130,23 @@ public final class LiveWatch implements Runnable {
         guarded(() -> pipeline.advanceTo(now));
         record.tick(now);
         latest = frame(now);
+    }
+
+    /** Time that passed between two rounds without a message in it was watched by nobody: no silence is read into it. */
+    private void leap(Instant now, List<Message> batch) {
+        Instant before = lastRound;
+        lastRound = now;
+        if (before == null) {
+            return;
+        }
+        Instant first =
+                batch.stream().map(Message::time).min(Comparator.naturalOrder()).orElse(now);
+        if (Duration.between(before, first).compareTo(LEAP) > 0) {
+            RecordedLine.WatchStarted line = new RecordedLine.WatchStarted(first, before);
+            record.state(line);
+            guarded(() -> pipeline.accept(line));
+            gap(line, now.plus(TELL));
+        }
     }
 
     /** A fault of ours in one event must not end the watch: it is logged and said, and the watch goes on. */
@@ -155,6 +181,9 @@ public final class LiveWatch implements Runnable {
         }
         if (!note.isEmpty()) {
             words.add(note);
+        }
+        if (clock instanceof SteadyClock steady && !steady.ahead().isZero()) {
+            words.add("clock set back: times run " + steady.ahead().toSeconds() + " s ahead");
         }
         if (faults > 0) {
             words.add("FAULT OF OURS, see bywash.log");

@@ -39,6 +39,8 @@ import picocli.CommandLine.Spec;
         description = "Plays an invented site through a broker of its own: quiet water, a top-up, a valve left open.",
         footer = {"", "Exit codes: 0 good, 2 usage, 5 broker."})
 final class DemoCommand implements Callable<Integer> {
+    private static final long STOP_MS = 1000;
+
     @Spec
     private CommandSpec spec;
 
@@ -88,9 +90,15 @@ final class DemoCommand implements Callable<Integer> {
             feed.start();
             ScreenRun.daemon(watch, "watch").start();
             List<RecordedLine> story = lines.subList(next, lines.size());
-            ScreenRun.daemon(() -> publish(broker, story, clock, watch, up), "demo")
-                    .start();
-            return ScreenRun.show(() -> ScreenRun.frame(watch.latest(), trends, log), watch::enter, err);
+            Thread demo = ScreenRun.daemon(() -> publish(broker, story, clock, watch, up), "demo");
+            demo.start();
+            int code = ScreenRun.show(() -> ScreenRun.frame(watch.latest(), trends, log), watch::enter, err);
+            demo.interrupt();
+            demo.join(STOP_MS);
+            return code;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return ExitCode.GOOD;
         } finally {
             watch.stop();
         }
@@ -105,6 +113,9 @@ final class DemoCommand implements Callable<Integer> {
                 Duration wait = Duration.between(clock.instant(), line.time());
                 while (!wait.isNegative() && !wait.isZero()) {
                     LockSupport.parkNanos(2_000_000);
+                    if (Thread.interrupted()) {
+                        return;
+                    }
                     wait = Duration.between(clock.instant(), line.time());
                 }
                 if (line instanceof RecordedLine.Message message) {

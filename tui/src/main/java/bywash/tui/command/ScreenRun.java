@@ -10,6 +10,7 @@ import bywash.tui.view.EventLog;
 import bywash.tui.view.Frame;
 import bywash.tui.view.HistorySource;
 import bywash.tui.view.Losses;
+import bywash.tui.view.Playback;
 import bywash.tui.view.TrendBuffer;
 import bywash.tui.watch.FrameSource;
 import bywash.tui.watch.Pipeline;
@@ -32,12 +33,30 @@ final class ScreenRun {
         }
         TrendBuffer trends = new TrendBuffer(Station.TREND_VALUES);
         EventLog log = new EventLog();
-        Pipeline pipeline = new Pipeline(file, log::alarm, r -> trends.add(r.probe(), r.at(), r.value()));
-        pipeline.onEntry(log::entry);
-        ReplayWatch watch = new ReplayWatch(pipeline, lines, times);
+        ReplayWatch watch = new ReplayWatch(
+                raised -> {
+                    Pipeline pipeline = new Pipeline(
+                            file,
+                            t -> {
+                                log.alarm(t);
+                                raised.accept(t);
+                            },
+                            r -> trends.add(r.probe(), r.at(), r.value()));
+                    pipeline.onEntry(log::entry);
+                    return pipeline;
+                },
+                lines,
+                times);
         Thread loop = daemon(watch, "replay");
         loop.start();
-        int code = show(() -> frame(watch.latest(), trends, log), watch::enter, err);
+        int code = show(
+                () -> {
+                    ReplayWatch.Position position = watch.latest();
+                    return frame(position.frame(), trends, log).at(position.playback());
+                },
+                watch::enter,
+                watch::control,
+                err);
         watch.stop();
         return code;
     }
@@ -55,8 +74,17 @@ final class ScreenRun {
 
     /** Shows frames until the grower leaves; a missing terminal is said and is a matter of usage. */
     static int show(Supplier<Frame> frames, Consumer<OperatorEntry> entries, PrintWriter err) throws IOException {
+        return show(frames, entries, command -> {}, err);
+    }
+
+    private static int show(
+            Supplier<Frame> frames,
+            Consumer<OperatorEntry> entries,
+            Consumer<Playback.Command> controls,
+            PrintWriter err)
+            throws IOException {
         try {
-            new TerminalSession(DisplaySettings.from(System.getenv())).run(frames, entries);
+            new TerminalSession(DisplaySettings.from(System.getenv()), controls).run(frames, entries);
             return ExitCode.GOOD;
         } catch (NoTerminalException e) {
             err.println(e.getMessage());

@@ -3,16 +3,18 @@ package bywash.tui.screen;
 import bywash.tui.view.Frame;
 import bywash.tui.view.HeadView;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
 
 /** The top and the bottom line, the same on every page. */
 final class Bars {
     private static final int NARROW = 60;
+    private static final List<String> STAY = List.of("ack", "pages", "help");
 
     private Bars() {}
 
-    static void head(Picture picture, Frame frame) {
+    static void head(Picture picture, Frame frame, boolean silent) {
         HeadView head = HeadView.from(frame);
         int width = picture.width();
         int room = width - head.alarms().length() - 1;
@@ -26,8 +28,9 @@ final class Bars {
         column = piece(picture, column, room, head.site(), Style.STRONG);
         column = piece(picture, column, room, head.time(), Style.PLAIN);
         column = piece(picture, column, room, head.feed(), Style.of(head.feedTone()));
-        if (column + head.counts().length() <= room) {
-            piece(picture, column, room, head.counts(), Style.PLAIN);
+        String counts = head.counts() + (silent ? "  bell off" : "");
+        if (column + counts.length() <= room) {
+            piece(picture, column, room, counts, Style.PLAIN);
         }
     }
 
@@ -40,26 +43,33 @@ final class Bars {
         int row = picture.height() - 1;
         int width = picture.width();
         if (model.acknowledging()) {
-            picture.put(row, 0, width, "Ack:  " + line(model.keys(), width - 6), Style.SELECTED);
+            picture.put(row, 0, width, "Ack:  " + line(model.ownKeys(), List.of(), width - 6), Style.SELECTED);
         } else if (!model.notice().isEmpty()) {
             picture.put(row, 0, width, model.notice(), Style.SELECTED);
         } else {
-            picture.put(row, 0, width, line(model.keys(), width), Style.STRONG);
+            picture.put(row, 0, width, line(model.ownKeys(), model.commonKeys(), width), Style.STRONG);
         }
     }
 
-    /** The keys with a word; where the line is too long, the help stays and those before it go. */
-    static String line(List<Binding> keys, int width) {
-        List<Binding> shown =
-                new ArrayList<>(keys.stream().filter(b -> !b.word().isEmpty()).toList());
-        String line = join(shown);
-        for (int i = shown.size() - 1; i > 0 && line.length() > width; i--) {
-            if (!shown.get(i).word().equals("help")) {
-                shown.remove(i);
-                line = join(shown);
+    /**
+     * The keys with a word. Where the line is too long, those of all pages go first, from the end, then those of the page;
+     * acknowledging, the list of pages and the help stay.
+     */
+    static String line(List<Binding> own, List<Binding> everywhere, int width) {
+        List<Binding> shown = new ArrayList<>(own);
+        shown.addAll(everywhere);
+        shown.removeIf(b -> b.word().isEmpty());
+        List<Binding> order = new ArrayList<>(everywhere);
+        Collections.reverse(order);
+        List<Binding> last = new ArrayList<>(own);
+        Collections.reverse(last);
+        order.addAll(last);
+        for (Binding binding : order) {
+            if (join(shown).length() > width && !STAY.contains(binding.word())) {
+                shown.remove(binding);
             }
         }
-        return line;
+        return join(shown);
     }
 
     private static String join(List<Binding> bindings) {

@@ -1,6 +1,7 @@
 package bywash.tui.screen;
 
 import bywash.rules.event.OperatorEntry;
+import bywash.tui.view.Playback;
 import java.util.List;
 
 /** What a key press leads to. */
@@ -28,6 +29,9 @@ public sealed interface Effect {
             entries = List.copyOf(entries);
         }
     }
+
+    /** A replay is to do something. */
+    record Play(Playback.Command command) implements Effect {}
 
     /** The grower leaves, or is gone. */
     record Quit() implements Effect {}

@@ -14,7 +14,7 @@ final class EndTopUpPage extends ScrollPage {
 
     @Override
     public String purpose() {
-        return "End the top-up and have the line checked";
+        return "How far the top-up is; end it and have the line checked";
     }
 
     @Override
@@ -38,8 +38,10 @@ final class EndTopUpPage extends ScrollPage {
         if (topUp == null || topUp.endedAt() != null) {
             return new Effect.Say("No top-up is running.");
         }
-        return Effect.entered(
-                new TopUpEnd(frame.now(), topUp.vessel()), "Top-up ended; the balance now checks the line.");
+        return new Effect.Enter(
+                List.of(new TopUpEnd(frame.now(), topUp.vessel())),
+                "Top-up ended; the balance now checks the line.",
+                false);
     }
 
     @Override
@@ -49,11 +51,16 @@ final class EndTopUpPage extends ScrollPage {
         for (String line : progress.lines()) {
             lines.add(line, Style.PLAIN);
         }
+        if (!progress.volume().isEmpty()) {
+            lines.gap();
+            lines.bar("Volume", progress.volumeShare(), progress.volume());
+            lines.bar("Time", progress.timeShare(), progress.time());
+        }
         if (progress.running()) {
             lines.gap();
             lines.add("1.", 3, "Shut the valve. Look at the hose end: it must not drip.", Style.STRONG);
             lines.add("2.", 3, "Then press Enter. From there on any more water counts as not meant.", Style.STRONG);
-            lines.add("3.", 3, "The overview then says in words whether the line is shut.", Style.STRONG);
+            lines.add("3.", 3, "Stay here: it then says in words whether the line is shut.", Style.STRONG);
         }
         return lines;
     }

@@ -6,6 +6,7 @@ import java.util.List;
  * The few characters that differ between a UTF-8 and an ASCII terminal.
  *
  * @param band empty, but within the normal band
+ * @param limit an end of the good band in a plot
  * @param parts a cell filled from below, from nothing to full, in equal parts
  */
 public record Glyphs(
@@ -18,11 +19,16 @@ public record Glyphs(
         char thickWall,
         char corner,
         char otherCorner,
+        char cursor,
+        char limit,
+        char tick,
         String steps,
-        String parts) {
+        String parts,
+        boolean braille) {
     private static final Glyphs UNICODE =
-            new Glyphs('─', '█', '·', '░', '▶', '│', '┃', '└', '┘', "▁▂▃▄▅▆▇█", " ▁▂▃▄▅▆▇█");
-    private static final Glyphs ASCII = new Glyphs('-', '#', '.', '-', '>', '|', 'H', '+', '+', "_.-'", " _#");
+            new Glyphs('─', '█', '·', '░', '▶', '│', '┃', '└', '┘', '┊', '┄', '╵', "▁▂▃▄▅▆▇█", " ▁▂▃▄▅▆▇█", true);
+    private static final Glyphs ASCII =
+            new Glyphs('-', '#', '.', '-', '>', '|', 'H', '+', '+', ':', '.', '\'', "_.-'", " _#", false);
 
     static Glyphs of(boolean unicode) {
         return unicode ? UNICODE : ASCII;

@@ -1,6 +1,7 @@
 package bywash.tui.screen;
 
 import bywash.tui.view.Frame;
+import bywash.tui.view.Words;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -49,7 +50,7 @@ final class HelpPage extends ScrollPage {
                 lines.gap();
             }
             first = false;
-            lines.heading(section.name());
+            Words.wrap(section.name(), width).forEach(lines::heading);
             for (Binding binding : section.keys()) {
                 lines.add(binding.labels(), INDENT, binding.sentence(), Style.PLAIN);
             }

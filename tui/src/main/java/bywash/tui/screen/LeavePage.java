@@ -43,9 +43,11 @@ final class LeavePage extends ScrollPage {
         return new Lines(width)
                 .gap()
                 .add(
-                        goesOn
-                                ? "The watch goes on without this screen."
-                                : "Without this watch nobody is told of alarms.",
+                        frame.playback() != null
+                                ? "The replay ends; the recording stays as it is."
+                                : goesOn
+                                        ? "The watch goes on without this screen."
+                                        : "Without this watch nobody is told of alarms.",
                         Style.PLAIN)
                 .add("Press y to leave, Esc to stay.", Style.PLAIN);
     }

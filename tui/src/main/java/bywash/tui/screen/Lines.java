@@ -3,11 +3,26 @@ package bywash.tui.screen;
 import bywash.tui.view.Words;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Text gathered line by line before it is known where it goes. */
 public final class Lines {
     /** @param labelled how many characters at the start stand out */
-    private record Line(String text, Style style, int labelled) {}
+    private record Line(
+            String text,
+            Style style,
+            int labelled,
+            @Nullable Bar bar) {
+        Line(String text, Style style, int labelled) {
+            this(text, style, labelled, null);
+        }
+    }
+
+    /** Drawn when the glyphs are known. */
+    private record Bar(double share, String words) {}
+
+    private static final int BAR_LABEL = 8;
+    private static final int BAR_CELLS = 20;
 
     private final int width;
     private final List<Line> lines = new ArrayList<>();
@@ -37,6 +52,26 @@ public final class Lines {
     /** An empty line. */
     public Lines gap() {
         lines.add(new Line("", Style.PLAIN, 0));
+        return this;
+    }
+
+    /** A field of a form: label, what stands in it, and a hint behind it. */
+    Lines field(String label, int indent, String content, String hint, boolean chosen) {
+        String start = label + " ".repeat(Math.max(1, indent - label.length()));
+        String end = hint.isEmpty() ? "" : " ".repeat(Math.max(2, 18 - content.length())) + hint;
+        lines.add(new Line(start + content + end, chosen ? Style.SELECTED : Style.PLAIN, label.length()));
+        return this;
+    }
+
+    /** Text as it is, not wrapped. */
+    Lines raw(String text, Style style) {
+        lines.add(new Line(text, style, 0));
+        return this;
+    }
+
+    /** A share as a bar between a label and words. */
+    Lines bar(String label, double share, String words) {
+        lines.add(new Line(label, Style.PLAIN, label.length(), new Bar(share, words)));
         return this;
     }
 
@@ -81,6 +116,11 @@ public final class Lines {
         picture.put(row, 0, width, line.text(), line.style());
         if (line.labelled() > 0) {
             picture.put(row, 0, line.text().substring(0, line.labelled()), Style.STRONG);
+        }
+        Bar bar = line.bar();
+        if (bar != null) {
+            String cells = "[" + picture.glyphs().bar(bar.share(), BAR_CELLS) + "] " + bar.words();
+            picture.put(row, BAR_LABEL, width - BAR_LABEL, cells, line.style());
         }
     }
 }

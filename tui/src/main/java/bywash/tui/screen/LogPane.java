@@ -10,8 +10,8 @@ final class LogPane {
 
     private LogPane() {}
 
-    static void draw(Picture picture, int row, int rows, List<LogLine> log) {
-        picture.heading(row, 0, picture.width(), "LATEST  alarms and entries, newest first");
+    static void draw(Picture picture, int row, int rows, List<LogLine> log, String title) {
+        picture.heading(row, 0, picture.width(), title);
         if (log.isEmpty()) {
             picture.put(row + 1, 1, "none", Style.PLAIN);
         }

@@ -20,7 +20,11 @@ final class OverviewScreen {
         int[] wanted = {
             view.readings().size(), VesselsPane.wanted(view), LowerPanes.wanted(view, picture.width()),
         };
-        int[] rows = share(picture.height() - HEADINGS - strip, wanted);
+        int free = picture.height() - HEADINGS - strip;
+        if (!view.unprobed().isEmpty() && wanted[0] + wanted[1] + wanted[2] > free) {
+            wanted[1]--;
+        }
+        int[] rows = share(free, wanted);
 
         int row = first.drawFirst(picture, 0, strip, "[Enter: more]");
         row = ReadingsPane.draw(picture, row, rows[0], view);
@@ -36,7 +40,12 @@ final class OverviewScreen {
         int lower = log ? wanted[2] : picture.height() - row - 1;
         LowerPanes.draw(picture, row, lower, view, chosen);
         if (log) {
-            LogPane.draw(picture, row + lower + 1, picture.height() - row - lower - 2, view.log());
+            LogPane.draw(
+                    picture,
+                    row + lower + 1,
+                    picture.height() - row - lower - 2,
+                    view.log(),
+                    "LATEST  alarms and entries, newest first");
         }
     }
 

@@ -10,20 +10,33 @@ final class Pages {
     private final List<Page> all;
     private final List<Binding> everywhere;
 
-    Pages(boolean goesOn, AlarmChoice choice, HelpSource help, Binding acknowledge) {
-        all = List.of(
+    Pages(boolean goesOn, AlarmChoice choice, HelpSource help, Bell bell, Binding acknowledge) {
+        List<Page> forms = List.of(
+                new TestsPage(),
+                new FeedPage(),
+                new BatchFillPage(),
+                new BatchTreatPage(),
+                new NotePage(),
+                new ShelvePage(choice));
+        List<Page> pages = new ArrayList<>(List.of(
                 new OverviewPage(choice),
                 new DetailPage(choice),
+                new TrendsPage(),
                 new TopUpPage(),
                 new EndTopUpPage(),
                 new SheetPage(),
                 new BatchesPage(),
                 new RecoveryPage(),
-                // A new page goes above this line, and nowhere else.
-                new PagesPage(this::all),
-                new HelpPage(() -> help.sections()),
-                new LeavePage(goesOn));
-        everywhere = everywhere(acknowledge);
+                new EntriesPage(forms),
+                new LogPage(),
+                new ReplayPage()));
+        // A new page goes here: pages.add(...), and nowhere else; a form that is to stand under n goes into forms.
+        pages.addAll(forms);
+        pages.add(new PagesPage(this::all));
+        pages.add(new HelpPage(() -> help.sections()));
+        pages.add(new LeavePage(goesOn));
+        all = List.copyOf(pages);
+        everywhere = everywhere(bell, acknowledge);
     }
 
     /** Gives the help its sections. */
@@ -31,9 +44,10 @@ final class Pages {
         List<Section> sections();
     }
 
-    private List<Binding> everywhere(Binding acknowledge) {
+    private List<Binding> everywhere(Bell bell, Binding acknowledge) {
         List<Binding> keys = new ArrayList<>();
         keys.add(acknowledge);
+        keys.add(Binding.of(KeyPress.Kind.ESCAPE, "back", "Back to where you came from", f -> new Effect.Back()));
         for (Page page : all) {
             Character letter = page.letter();
             if (letter != null) {
@@ -42,7 +56,8 @@ final class Pages {
                 keys.add(letter == 'h' ? opens.or(KeyPress.of('?')) : opens);
             }
         }
-        keys.add(Binding.of(KeyPress.Kind.ESCAPE, "back", "Back to where you came from", f -> new Effect.Back()));
+        keys.add(bell.key());
+        keys.addAll(ReplayPage.everywhere());
         keys.add(Binding.of(
                 KeyPress.Kind.INTERRUPT, "", "Leave at once: the terminal is put back", f -> new Effect.Quit()));
         return List.copyOf(keys);

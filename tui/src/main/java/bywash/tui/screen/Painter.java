@@ -9,13 +9,21 @@ import org.jspecify.annotations.Nullable;
 
 /** Puts pictures on a Lanterna screen; sends nothing when the picture is the one already there. */
 final class Painter {
+    /** Numbers of the 256-colour table; both keep their contrast on black and on white. */
+    private static final TextColor AMBER = new TextColor.Indexed(172);
+
+    private static final TextColor RED = new TextColor.Indexed(160);
+
     private final Screen screen;
-    private final boolean colour;
+    private final TextColor warning;
+    private final TextColor critical;
     private @Nullable Picture last;
 
-    Painter(Screen screen, boolean colour) {
+    Painter(Screen screen, DisplaySettings settings) {
         this.screen = screen;
-        this.colour = colour;
+        TextColor plain = TextColor.ANSI.DEFAULT;
+        this.warning = settings.manyColours() ? AMBER : settings.colour() ? TextColor.ANSI.YELLOW : plain;
+        this.critical = settings.manyColours() ? RED : settings.colour() ? TextColor.ANSI.RED : plain;
     }
 
     /** Sends what changed; returns whether anything did. */
@@ -46,8 +54,8 @@ final class Painter {
             case PLAIN -> new TextCharacter(character, plain, plain);
             case STRONG -> new TextCharacter(character, plain, plain, SGR.BOLD);
             case SELECTED -> new TextCharacter(character, plain, plain, SGR.REVERSE);
-            case WARNING -> new TextCharacter(character, colour ? TextColor.ANSI.YELLOW : plain, plain);
-            case CRITICAL -> new TextCharacter(character, colour ? TextColor.ANSI.RED : plain, plain, SGR.BOLD);
+            case WARNING -> new TextCharacter(character, warning, plain);
+            case CRITICAL -> new TextCharacter(character, critical, plain, SGR.BOLD);
         };
     }
 }

@@ -5,7 +5,11 @@ import bywash.tui.view.Frame;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /**
  * Where the grower is; key presses move it. Knows no terminal and no clock. Pages lie on one another: a letter lays one on
@@ -14,6 +18,7 @@ import java.util.List;
 public final class ScreenModel {
     private final AlarmChoice choice = new AlarmChoice();
     private final Acknowledging acknowledging = new Acknowledging(choice);
+    private final Bell bell = new Bell();
     private final Pages pages;
     private final Deque<Page> under = new ArrayDeque<>();
     private Page page;
@@ -29,6 +34,7 @@ public final class ScreenModel {
                 goesOn,
                 choice,
                 this::help,
+                bell,
                 Binding.of('a', "ack", "Acknowledge; asks whether all or the chosen one", this::ask)
                         .or(KeyPress.of(KeyPress.Kind.CONTROL_A)));
         page = pages.get(OverviewPage.class);
@@ -49,6 +55,10 @@ public final class ScreenModel {
         return notice;
     }
 
+    Bell bell() {
+        return bell;
+    }
+
     AlarmChoice choice() {
         return choice;
     }
@@ -57,14 +67,14 @@ public final class ScreenModel {
         return pages;
     }
 
-    /** The keys that work now. */
-    List<Binding> keys() {
-        if (acknowledging.open()) {
-            return acknowledging.keys();
-        }
-        List<Binding> keys = new ArrayList<>(page.keys());
-        keys.addAll(pages.everywhere(page.typing()));
-        return keys;
+    /** The keys of the page, or those that say what to acknowledge. */
+    List<Binding> ownKeys() {
+        return acknowledging.open() ? acknowledging.keys() : page.keys();
+    }
+
+    /** The keys of all pages that work now. */
+    List<Binding> commonKeys() {
+        return acknowledging.open() ? List.of() : pages.everywhere(page.typing());
     }
 
     /** Takes a key; what comes back is for the world outside the screen, or a redraw. */
@@ -142,14 +152,23 @@ public final class ScreenModel {
     private List<Section> help() {
         List<Section> sections = new ArrayList<>();
         Page from = under.isEmpty() ? page : under.peek();
-        sections.add(new Section("ON " + from.title().toUpperCase(java.util.Locale.ROOT), from.keys()));
+        sections.add(new Section("ON " + from.title().toUpperCase(Locale.ROOT), from.keys()));
         sections.add(new Section("ON EVERY PAGE", pages.everywhere(false)));
         sections.add(new Section("AFTER a", acknowledging.keys()));
+        Map<List<String>, List<Page>> alike = new LinkedHashMap<>();
         for (Page other : pages.all()) {
             if (other != from) {
-                sections.add(new Section("ON " + other.title().toUpperCase(java.util.Locale.ROOT), other.keys()));
+                List<String> keys = other.keys().stream()
+                        .map(b -> b.labels() + b.sentence())
+                        .toList();
+                alike.computeIfAbsent(keys, k -> new ArrayList<>()).add(other);
             }
         }
+        alike.values().forEach(same -> {
+            String names = same.stream().map(Page::title).collect(Collectors.joining(", "));
+            sections.add(new Section(
+                    "ON " + names.toUpperCase(Locale.ROOT), same.get(0).keys()));
+        });
         return sections;
     }
 }

@@ -14,7 +14,7 @@ public final class Screens {
             model.page().draw(body, frame);
             picture.lay(1, 0, body);
         }
-        Bars.head(picture, frame);
+        Bars.head(picture, frame, model.bell().silent());
         if (picture.height() > 1) {
             Bars.keys(picture, model);
         }

@@ -22,8 +22,7 @@ public abstract class ScrollPage implements Page {
         List<Binding> keys = new java.util.ArrayList<>(ownKeys());
         keys.add(Binding.moves(KeyPress.Kind.DOWN, all > rows ? "scroll" : "", "Scroll down", () -> scroll(1)));
         keys.add(Binding.moves(KeyPress.Kind.UP, "", "Scroll up", () -> scroll(-1)));
-        keys.add(Binding.moves(KeyPress.Kind.PAGE_DOWN, "", "Scroll a page down", () -> scroll(rows - 1))
-                .or(KeyPress.of(' ')));
+        keys.add(Binding.moves(KeyPress.Kind.PAGE_DOWN, "", "Scroll a page down", () -> scroll(rows - 1)));
         keys.add(Binding.moves(KeyPress.Kind.PAGE_UP, "", "Scroll a page up", () -> scroll(1 - rows)));
         keys.add(Binding.moves(KeyPress.Kind.HOME, "", "To the top", () -> scroll(-all)));
         keys.add(Binding.moves(KeyPress.Kind.END, "", "To the bottom", () -> scroll(all)));
@@ -32,6 +31,11 @@ public abstract class ScrollPage implements Page {
 
     @Override
     public void opened(Frame frame) {
+        top();
+    }
+
+    /** Back to the first line. */
+    protected final void top() {
         top = 0;
     }
 

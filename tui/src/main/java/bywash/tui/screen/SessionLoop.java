@@ -2,6 +2,7 @@ package bywash.tui.screen;
 
 import bywash.rules.event.OperatorEntry;
 import bywash.tui.view.Frame;
+import bywash.tui.view.Playback;
 import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.screen.TerminalScreen;
 import java.io.IOException;
@@ -15,25 +16,28 @@ final class SessionLoop {
 
     private final TerminalScreen screen;
     private final Painter painter;
+    private final Bell bell;
     private final KeyReader keys;
     private final boolean unicode;
     private final Supplier<Frame> frames;
     private final Consumer<OperatorEntry> entries;
+    private final Consumer<Playback.Command> controls;
     private final ScreenModel model;
 
     SessionLoop(
             TerminalScreen screen,
             DisplaySettings settings,
-            ScreenModel model,
-            Supplier<Frame> frames,
-            Consumer<OperatorEntry> entries) {
+            Sitting sitting) {
+        ScreenModel model = sitting.model();
         this.model = model;
         this.screen = screen;
-        this.painter = new Painter(screen, settings.colour());
+        this.bell = model.bell();
+        this.painter = new Painter(screen, settings);
         this.keys = new KeyReader(screen.getTerminal());
         this.unicode = settings.unicode();
-        this.frames = frames;
-        this.entries = entries;
+        this.frames = sitting.frames();
+        this.entries = sitting.entries();
+        this.controls = sitting.controls();
     }
 
     void run() throws IOException {
@@ -41,6 +45,7 @@ final class SessionLoop {
         Frame frame = frames.get();
         long asked = System.nanoTime();
         draw(frame);
+        ring(frame);
         boolean here = true;
         while (here) {
             KeyPress key = keys.await(Duration.ofNanos(FRAME_NANOS - (System.nanoTime() - asked)));
@@ -53,6 +58,7 @@ final class SessionLoop {
                 Frame next = frames.get();
                 changed |= differs(frame, next);
                 frame = next;
+                ring(frame);
             }
             changed |= resized();
             if (here && changed) {
@@ -64,6 +70,8 @@ final class SessionLoop {
     private boolean act(Effect effect) {
         if (effect instanceof Effect.Enter enter) {
             enter.entries().forEach(entries);
+        } else if (effect instanceof Effect.Play play) {
+            controls.accept(play.command());
         }
         return !(effect instanceof Effect.Quit);
     }
@@ -73,6 +81,13 @@ final class SessionLoop {
                 || !before.losses().equals(now.losses())
                 || !before.replay().equals(now.replay())
                 || now.snapshot().at() == null;
+    }
+
+    /** The terminal's bell, when an alarm is new. */
+    private void ring(Frame frame) throws IOException {
+        if (bell.rings(frame)) {
+            screen.getTerminal().bell();
+        }
     }
 
     private boolean resized() {

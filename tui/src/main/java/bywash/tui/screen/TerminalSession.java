@@ -2,6 +2,7 @@ package bywash.tui.screen;
 
 import bywash.rules.event.OperatorEntry;
 import bywash.tui.view.Frame;
+import bywash.tui.view.Playback;
 import com.googlecode.lanterna.screen.TerminalScreen;
 import com.googlecode.lanterna.terminal.Terminal;
 import java.io.BufferedOutputStream;
@@ -20,10 +21,17 @@ import java.util.function.Supplier;
  */
 public final class TerminalSession {
     private final DisplaySettings settings;
+    private final Consumer<Playback.Command> controls;
     private final CountingOutput out = new CountingOutput(new FileOutputStream(FileDescriptor.out));
 
     public TerminalSession(DisplaySettings settings) {
+        this(settings, command -> {});
+    }
+
+    /** @param controls takes what a replay is to do, on the calling thread; must not block */
+    public TerminalSession(DisplaySettings settings, Consumer<Playback.Command> controls) {
         this.settings = settings;
+        this.controls = controls;
     }
 
     /** Bytes sent to the terminal so far. */
@@ -77,7 +85,7 @@ public final class TerminalSession {
         try {
             screen.setCursorPosition(null);
             screen.startScreen();
-            new SessionLoop(screen, settings, model, frames, entries).run();
+            new SessionLoop(screen, settings, new Sitting(model, frames, entries, controls)).run();
         } finally {
             restore.run();
             forget(hook);

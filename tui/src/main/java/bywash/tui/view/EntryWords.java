@@ -4,17 +4,26 @@ import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.Acknowledge;
 import bywash.rules.event.OperatorEntry.BatchFill;
 import bywash.rules.event.OperatorEntry.BatchTreat;
+import bywash.rules.event.OperatorEntry.BedState;
 import bywash.rules.event.OperatorEntry.Calibrate;
+import bywash.rules.event.OperatorEntry.CropHarvest;
+import bywash.rules.event.OperatorEntry.Dose;
 import bywash.rules.event.OperatorEntry.Feed;
 import bywash.rules.event.OperatorEntry.FishIn;
+import bywash.rules.event.OperatorEntry.FishLoss;
+import bywash.rules.event.OperatorEntry.FishMove;
 import bywash.rules.event.OperatorEntry.Harvest;
 import bywash.rules.event.OperatorEntry.Note;
+import bywash.rules.event.OperatorEntry.Plant;
+import bywash.rules.event.OperatorEntry.ProbeCare;
 import bywash.rules.event.OperatorEntry.Shelve;
+import bywash.rules.event.OperatorEntry.StepDone;
 import bywash.rules.event.OperatorEntry.StockingChange;
 import bywash.rules.event.OperatorEntry.TopUpEnd;
 import bywash.rules.event.OperatorEntry.TopUpStart;
 import bywash.rules.event.OperatorEntry.Unshelve;
 import bywash.rules.event.OperatorEntry.WaterTest;
+import bywash.rules.event.OperatorEntry.Weigh;
 import java.util.Locale;
 
 /** What the grower entered, as one line of words. */
@@ -59,12 +68,41 @@ public final class EntryWords {
         if (entry instanceof StockingChange e) {
             return "stocking is now " + e.stocking().name().toLowerCase(Locale.ROOT);
         }
+        if (entry instanceof Weigh e) {
+            return "cohort " + e.cohort() + ": " + (e.all() ? "all " : "") + e.count() + " weighed, "
+                    + Words.number(e.totalG(), 0) + " g";
+        }
+        if (entry instanceof FishLoss e) {
+            return "cohort " + e.cohort() + ": " + e.count() + " lost" + (e.cause() == null ? "" : ", " + e.cause());
+        }
+        if (entry instanceof FishMove e) {
+            return "cohort " + e.cohort() + ": " + e.count() + " moved to " + e.vessel();
+        }
+        return plants(entry);
+    }
+
+    private static String plants(OperatorEntry entry) {
+        if (entry instanceof Plant e) {
+            return e.vessel() + " planted: " + e.crop() + ", " + Words.number(e.areaM2(), 2) + " m2";
+        }
+        if (entry instanceof CropHarvest e) {
+            return e.vessel() + " harvested: " + e.crop() + ", " + Words.number(e.massG(), 0) + " g";
+        }
+        if (entry instanceof BedState e) {
+            return e.vessel() + (e.on() ? " put back in the loop" : " taken out of the loop");
+        }
+        if (entry instanceof Dose e) {
+            return e.vessel() + " dosed: " + e.reagent() + ", " + Words.number(e.massG(), 1) + " g";
+        }
+        if (entry instanceof ProbeCare e) {
+            return e.probe() + ": " + e.care();
+        }
         return desk(entry);
     }
 
     private static String desk(OperatorEntry entry) {
         if (entry instanceof Calibrate e) {
-            return e.probe() + " calibrated: " + e.detail();
+            return (e.probe() + " calibrated " + e.detail()).strip();
         }
         if (entry instanceof Acknowledge e) {
             return "acknowledged " + (e.alarm() == null ? "all" : e.alarm() + " " + or(e.subject()));
@@ -78,7 +116,10 @@ public final class EntryWords {
         if (entry instanceof Note e) {
             return "note: " + e.text();
         }
-        return entry.word();
+        if (entry instanceof StepDone e) {
+            return "step done: " + e.step() + " of " + e.incident() + (e.note().isEmpty() ? "" : ", " + e.note());
+        }
+        throw new IllegalArgumentException("no words for " + entry.word());
     }
 
     private static String or(@org.jspecify.annotations.Nullable String subject) {

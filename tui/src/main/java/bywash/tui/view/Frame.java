@@ -3,6 +3,7 @@ package bywash.tui.view;
 import bywash.rules.engine.Snapshot;
 import java.time.Instant;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * All that a screen draws from at one moment.
@@ -12,7 +13,8 @@ import java.util.Set;
  * @param now the feed's own time, wall clock when live; the time that an entry made now is given
  * @param losses messages that did not reach the rules
  * @param safeSources ids of reserves whose water is known to be safe; empty when nothing is known
- * @param replay words on the position of a replay, empty when live
+ * @param replay words for the top line: a replay's position, what the watch has to say; empty for nothing
+ * @param playback where a replay stands; null when live
  */
 public record Frame(
         Snapshot snapshot,
@@ -21,9 +23,27 @@ public record Frame(
         Instant now,
         Losses losses,
         Set<String> safeSources,
-        String replay) {
+        String replay,
+        @Nullable Playback playback) {
     public Frame {
         safeSources = Set.copyOf(safeSources);
+    }
+
+    /** Live. */
+    public Frame(
+            Snapshot snapshot,
+            HistorySource trends,
+            EventLog log,
+            Instant now,
+            Losses losses,
+            Set<String> safeSources,
+            String replay) {
+        this(snapshot, trends, log, now, losses, safeSources, replay, null);
+    }
+
+    /** The same in a replay. */
+    public Frame at(Playback where) {
+        return new Frame(snapshot, trends, log, now, losses, safeSources, replay, where);
     }
 
     /** Event time, or the feed's time before the first event. */

@@ -11,8 +11,10 @@ import java.util.List;
  * One line of the event log.
  *
  * @param mark urgency without colour
+ * @param entry whether the grower entered it
+ * @param raised whether an alarm was raised
  */
-public record LogLine(Instant at, String when, String mark, String text, Tone tone, boolean entry) {
+public record LogLine(Instant at, String when, String mark, String text, Tone tone, boolean entry, boolean raised) {
 
     public static LogLine from(Event event, Frame frame) {
         String when =
@@ -22,13 +24,14 @@ public record LogLine(Instant at, String when, String mark, String text, Tone to
             Tone tone = tone(t);
             String mark = tone == Tone.CRITICAL ? "!!" : tone == Tone.WARNING ? "!" : "";
             String what = t.state() == AlarmState.UNACKNOWLEDGED ? "RAISED. " + t.message() : words(t.state());
-            return new LogLine(event.at(), when, mark, t.kind().word() + " " + t.subject() + ": " + what, tone, false);
+            String text = t.kind().word() + " " + t.subject() + ": " + what;
+            return new LogLine(event.at(), when, mark, text, tone, false, t.state() == AlarmState.UNACKNOWLEDGED);
         }
         String text = event instanceof Event.Entry entry
                 ? EntryWords.of(
                         entry.entry(), new DisplayUnits(frame.snapshot().site().units()))
                 : "";
-        return new LogLine(event.at(), when, "", text, Tone.PLAIN, true);
+        return new LogLine(event.at(), when, "", text, Tone.PLAIN, true, false);
     }
 
     /** The newest, newest first. */

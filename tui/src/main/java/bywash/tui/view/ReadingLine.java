@@ -36,14 +36,14 @@ public record ReadingLine(
         String word = word(status);
         boolean bad = !word.equals("good") && !word.equals("waiting") && !word.isEmpty();
         return new ReadingLine(
-                status.probe().vessel() + " " + name(status),
+                fullName(status),
                 units.value(quantity, status.value()),
                 band == null ? "" : units.band(quantity, band),
                 word,
                 at == null ? "--" : Words.shortSpan(at, now),
                 bad ? Tone.WARNING : Tone.PLAIN,
                 frame.trends().columns(status.probe().id(), now, SPAN, columns),
-                span(quantity));
+                leastSpan(quantity));
     }
 
     private static String word(ProbeStatus status) {
@@ -64,6 +64,11 @@ public record ReadingLine(
         return status.value() < band.low() ? "LOW" : status.value() > band.high() ? "HIGH" : "good";
     }
 
+    /** Vessel and quantity in the grower's words. */
+    public static String fullName(ProbeStatus status) {
+        return status.probe().vessel() + " " + name(status);
+    }
+
     private static String name(ProbeStatus status) {
         var device = status.probe().device();
         return switch (status.probe().quantity()) {
@@ -75,7 +80,8 @@ public record ReadingLine(
         };
     }
 
-    private static double span(Quantity quantity) {
+    /** The least height of a trend, so that noise stays flat; unit as the quantity's. */
+    public static double leastSpan(Quantity quantity) {
         return switch (quantity) {
             case PH -> 0.2;
             case TEMPERATURE, DISSOLVED_OXYGEN -> 1;

@@ -2,6 +2,7 @@ package bywash.tui.view;
 
 import bywash.rules.chlorine.BatchView;
 import bywash.rules.engine.VesselStatus;
+import bywash.rules.event.OperatorEntry.TopUpStart;
 import bywash.rules.site.Disinfectant;
 import bywash.rules.site.Site;
 import bywash.rules.vessel.VesselShape;
@@ -18,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  * @param problems what must be put right before it can be declared
  * @param warnings what must be read before it is declared
  */
-public record TopUpCheck(double volumeL, double minutes, List<String> problems, List<String> warnings) {
+public record TopUpCheck(
+        TopUpDraft draft, double volumeL, double minutes, List<String> problems, List<String> warnings) {
     private static final double LONGEST_MIN = 24 * 60;
 
     public TopUpCheck {
@@ -32,6 +34,17 @@ public record TopUpCheck(double volumeL, double minutes, List<String> problems, 
 
     public Duration duration() {
         return Duration.ofSeconds(Math.round(minutes * 60));
+    }
+
+    /** The same as a form takes it. */
+    public FormCheck form(Frame frame) {
+        return ready()
+                ? new FormCheck(
+                        problems,
+                        warnings,
+                        List.of(new TopUpStart(frame.now(), draft.vessel(), draft.source(), volumeL, duration())),
+                        "Top-up declared. Open the valve now.")
+                : FormCheck.open(problems, warnings);
     }
 
     public static TopUpCheck from(Frame frame, TopUpDraft draft) {
@@ -52,7 +65,7 @@ public record TopUpCheck(double volumeL, double minutes, List<String> problems, 
             problems.add("Duration: type minutes, above 0 and at most 1440.");
         }
         source(frame, draft, volumeL, warnings);
-        return new TopUpCheck(volumeL, minutes, problems, warnings);
+        return new TopUpCheck(draft, volumeL, minutes, problems, warnings);
     }
 
     private static void room(Frame frame, TopUpDraft draft, double volumeL, DisplayUnits units, List<String> problems) {

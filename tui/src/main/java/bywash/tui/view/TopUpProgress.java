@@ -1,37 +1,58 @@
 package bywash.tui.view;
 
 import bywash.rules.detect.TopUp;
+import java.time.Duration;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The running top-up, or the last one ended, in words. */
-public record TopUpProgress(boolean running, List<String> lines) {
-    public TopUpProgress {
-        lines = List.copyOf(lines);
-    }
+/**
+ * The running top-up, or the last one ended.
+ *
+ * @param volumeShare of the planned volume, 0 to 1; NaN where none was declared
+ * @param timeShare of the planned time likewise
+ * @param volume how much has entered and how much is to come
+ * @param time how long it runs and how long is left
+ * @param shut whether the line is shut, in words; empty while it runs
+ */
+public record TopUpProgress(
+        boolean running, String what, double volumeShare, double timeShare, String volume, String time, String shut) {
 
     public static TopUpProgress from(Frame frame) {
         TopUp topUp = frame.snapshot().topUp();
-        List<String> lines = new ArrayList<>();
         if (topUp == null) {
-            lines.add("No top-up was declared.");
-            return new TopUpProgress(false, lines);
+            return new TopUpProgress(false, "No top-up was declared.", Double.NaN, Double.NaN, "", "", "");
         }
+        ZoneId zone = frame.snapshot().site().timeZone();
         DisplayUnits units = new DisplayUnits(frame.snapshot().site().units());
-        lines.add("Top-up into " + topUp.vessel() + " from " + topUp.source() + ", begun "
-                + Words.clock(
-                        topUp.startedAt(), frame.at(), frame.snapshot().site().timeZone()) + ".");
-        lines.add("Entered so far: about " + units.volume(topUp.enteredL()) + " of " + units.volume(topUp.plannedL())
-                + ".");
-        lines.add(topUp.endedAt() == null ? "Time: " + timeLeft(topUp, frame.at()) + "." : "It was ended.");
-        if (!topUp.confirmation().isEmpty()) {
-            lines.add("Line: " + topUp.confirmation());
-        }
-        return new TopUpProgress(topUp.endedAt() == null, lines);
+        Instant ended = topUp.endedAt();
+        Instant until = ended == null ? frame.at() : ended;
+        double ran = Duration.between(topUp.startedAt(), until).toMillis();
+        String what = "Top-up into " + topUp.vessel() + " from " + topUp.source() + ", begun "
+                + Words.clock(topUp.startedAt(), frame.at(), zone)
+                + (ended == null ? "." : ", ended " + Words.clock(ended, frame.at(), zone) + ".");
+        return new TopUpProgress(
+                ended == null,
+                what,
+                share(topUp.enteredL() / topUp.plannedL()),
+                share(ran / topUp.plannedTime().toMillis()),
+                volume(topUp, units, ended == null),
+                ended == null ? timeLeft(topUp, frame.at()) : "ran " + Words.span(topUp.startedAt(), ended),
+                ended == null ? "" : shut(topUp));
     }
 
-    /** One line for the overview. */
+    /** The lines of a page on it. */
+    public List<String> lines() {
+        List<String> lines = new ArrayList<>();
+        lines.add(what);
+        if (!shut.isEmpty()) {
+            lines.add("Line: " + shut);
+        }
+        return lines;
+    }
+
+    /** One line for the overview; empty when there was none. */
     static String words(Frame frame) {
         TopUp topUp = frame.snapshot().topUp();
         if (topUp == null) {
@@ -40,16 +61,31 @@ public record TopUpProgress(boolean running, List<String> lines) {
         DisplayUnits units = new DisplayUnits(frame.snapshot().site().units());
         Instant ended = topUp.endedAt();
         if (ended == null) {
-            return "top-up into " + topUp.vessel() + " from " + topUp.source() + ": " + units.volume(topUp.enteredL())
-                    + " of " + units.volume(topUp.plannedL()) + ", " + timeLeft(topUp, frame.at());
+            return "TOP-UP into " + topUp.vessel() + " from " + topUp.source() + ": " + volume(topUp, units, true)
+                    + "; " + timeLeft(topUp, frame.at());
         }
         String when = Words.clock(ended, frame.at(), frame.snapshot().site().timeZone());
-        String line = topUp.confirmation().isEmpty() ? "line not yet confirmed shut" : topUp.confirmation();
-        return "top-up ended " + when + ": " + line;
+        return "top-up ended " + when + ": " + shut(topUp);
+    }
+
+    private static String shut(TopUp topUp) {
+        return topUp.confirmation().isEmpty() ? "not yet confirmed shut" : topUp.confirmation();
+    }
+
+    private static String volume(TopUp topUp, DisplayUnits units, boolean running) {
+        double toCome = topUp.plannedL() - topUp.enteredL();
+        String left = toCome >= 0
+                ? units.volume(toCome) + " to go"
+                : "OVER by " + units.volume(-toCome) + (running ? ", shut the valve" : "");
+        return units.volume(topUp.enteredL()) + " of " + units.volume(topUp.plannedL()) + ", " + left;
     }
 
     private static String timeLeft(TopUp topUp, Instant now) {
         Instant end = topUp.startedAt().plus(topUp.plannedTime());
         return end.isAfter(now) ? Words.span(now, end) + " left" : "OVERDUE by " + Words.span(end, now);
+    }
+
+    private static double share(double value) {
+        return Math.max(0, Math.min(1, value));
     }
 }

@@ -23,11 +23,15 @@ final class BytesTest {
     private Painter painter = painter(true);
 
     private Painter painter(boolean colour) {
+        return painter(new DisplaySettings(true, colour, false));
+    }
+
+    private Painter painter(DisplaySettings settings) {
         try {
             TerminalScreen screen = new TerminalScreen(new FixedTerminal(out));
             screen.setCursorPosition(null);
             screen.startScreen();
-            return new Painter(screen, colour);
+            return new Painter(screen, settings);
         } catch (IOException e) {
             throw new AssertionError(e);
         }
@@ -70,6 +74,20 @@ final class BytesTest {
         line.reset();
         paint(Frames.valveOpen());
         assertTrue(line.toString(StandardCharsets.UTF_8).contains("\u001b[31m"));
+        painter = painter(new DisplaySettings(true, true, false, true));
+        line.reset();
+        paint(Frames.valveOpen());
+        assertTrue(line.toString(StandardCharsets.UTF_8).contains("\u001b[38;5;160m"), "256 colours");
+    }
+
+    @Test
+    void aClockThatMovesOnSendsUnder400Bytes() throws IOException {
+        Frame before = Frames.quiet();
+        Frame after = Frames.oneTickLater();
+        paint(before);
+        long sent = out.count();
+        paint(after);
+        assertTrue(out.count() > sent && out.count() - sent < 400, "bytes: " + (out.count() - sent));
     }
 
     /** An ANSI terminal of one size, without a device. */

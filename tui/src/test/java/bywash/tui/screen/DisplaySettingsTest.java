@@ -18,8 +18,15 @@ final class DisplaySettingsTest {
     @Test
     void noColorAndOldTerminalsGoWithoutColour() {
         assertEquals(new DisplaySettings(false, false, false), of("TERM", "xterm-256color", "NO_COLOR", "1"));
-        assertEquals(new DisplaySettings(false, true, false), of("TERM", "xterm-256color", "NO_COLOR", ""));
+        assertEquals(new DisplaySettings(false, true, false, true), of("TERM", "xterm-256color", "NO_COLOR", ""));
         assertEquals(new DisplaySettings(false, false, false), of("TERM", "vt100"));
+    }
+
+    @Test
+    void manyColoursAreKnownByTheTerminalsName() {
+        assertEquals(new DisplaySettings(false, true, false, true), of("TERM", "xterm-256color"));
+        assertEquals(new DisplaySettings(false, true, false, true), of("TERM", "xterm", "COLORTERM", "truecolor"));
+        assertEquals(new DisplaySettings(false, true, false, false), of("TERM", "linux"));
     }
 
     @Test

@@ -30,6 +30,7 @@ import bywash.rules.vessel.VerticalCylinder;
 import bywash.tui.view.EventLog;
 import bywash.tui.view.Frame;
 import bywash.tui.view.Losses;
+import bywash.tui.view.Playback;
 import bywash.tui.view.TrendBuffer;
 import java.time.Duration;
 import java.time.Instant;
@@ -184,6 +185,55 @@ final class Frames {
         return frame(site(Units.METRIC), healthy(), vessels, clean(), List.of(), topUp);
     }
 
+    /** {@link #quiet} five seconds on: every age has grown, one value has moved. */
+    static Frame oneTickLater() {
+        Snapshot s = quiet().snapshot();
+        List<ProbeStatus> probes = new ArrayList<>(s.probes());
+        probes.set(0, good(0, 6.93, new Band(6.2, 7.4)));
+        Snapshot later = new Snapshot(
+                s.site(),
+                NOW.plusSeconds(5),
+                s.stocking(),
+                probes,
+                s.vessels(),
+                s.residual(),
+                s.alarms(),
+                null,
+                true,
+                "");
+        return new Frame(later, trends(), log(List.of()), NOW.plusSeconds(5), Losses.NONE, Set.of(), "");
+    }
+
+    /** A recording of two hours, paused at its middle. */
+    static Frame replay() {
+        Playback playback = new Playback(Playback.State.PAUSED, 60, at(-60), NOW, at(60));
+        Frame f = valveOpen();
+        return new Frame(f.snapshot(), f.trends(), f.log(), NOW, Losses.NONE, Set.of(), playback.words(), playback);
+    }
+
+    static Frame topUpShut() {
+        TopUp topUp = new TopUp(
+                "sump",
+                "reserve",
+                160,
+                Duration.ofMinutes(40),
+                at(-46),
+                at(-6),
+                158,
+                "Line shut: 0.0 +/- 0.3 L/min over 5 min");
+        return frame(site(Units.METRIC), healthy(), still(), clean(), List.of(), topUp);
+    }
+
+    /** Tests of days past are on record. */
+    static Frame tested() {
+        Frame frame = quiet();
+        EventLog log = new EventLog();
+        log.entry(new OperatorEntry.WaterTest(at(-20 * 1440), "fish-tank", "alkalinity", 80));
+        log.entry(new OperatorEntry.WaterTest(at(-4 * 1440), "fish-tank", "nitrite", 0.25));
+        log.entry(new OperatorEntry.WaterTest(at(-420), "reserve", "total-chlorine", 0));
+        return new Frame(frame.snapshot(), frame.trends(), log, NOW, Losses.NONE, Set.of(), "");
+    }
+
     /** Texts from outside that try to steer the terminal. */
     static Frame hostile() {
         List<AlarmView> alarms = List.of(alarm(
@@ -322,6 +372,6 @@ final class Frames {
     }
 
     private static Probe probe(String id, String vessel, Quantity quantity) {
-        return new Probe(id, vessel, quantity, null, Duration.ofSeconds(30));
+        return new Probe(id, vessel, quantity, null, Duration.ofSeconds(60));
     }
 }

@@ -52,7 +52,24 @@ final class PicturesTest {
                         both("help", Frames.quiet(), "h"),
                         both("leave", Frames.quiet(), "q"),
                         both("acknowledge", Frames.valveOpen(), "a"),
+                        both("pages", Frames.quiet(), "p"),
+                        both("entries", Frames.quiet(), "n"),
+                        both("tests", Frames.quiet(), "mv0.02vv1.4"),
+                        both("tests-reserve", Frames.quiet(), "m>>>"),
+                        both("feed", Frames.quiet(), "nv\n120v42"),
+                        both("batch-fill", Frames.quiet(), "nvv\n600"),
+                        both("batch-treat", Frames.quiet(), "nvvv\n>>>>v"),
+                        both("note", Frames.quiet(), "nvvvv\nA leaf in the pump; cleaned"),
+                        both("shelve", Frames.valveOpen(), "nvvvvv\n"),
+                        both("log", Frames.valveOpen(), "l"),
+                        both("log-entries", Frames.valveOpen(), "l\t\t\t\nfed"),
+                        both("replay", Frames.replay(), "i"),
+                        both("trends-hour", Frames.valveOpen(), "g"),
+                        both("trends-day-two", Frames.valveOpen(), "gvvvv\nv2<<<<<<"),
+                        both("trends-season", Frames.valveOpen(), "g4vvvv"),
                         Stream.of(
+                                Arguments.of("trends-day-ascii", Frames.valveOpen(), "gvvvv\nv2", false, 80, 24),
+                                Arguments.of("trends-day-ascii", Frames.valveOpen(), "gvvvv\nv2", false, 120, 40),
                                 Arguments.of("quiet-us", Frames.quietUs(), "", true, 80, 24),
                                 Arguments.of("valve-open-ascii", Frames.valveOpen(), "", false, 80, 24),
                                 Arguments.of("valve-open-ascii", Frames.valveOpen(), "", false, 120, 40),
@@ -71,7 +88,9 @@ final class PicturesTest {
     void drawsAtAnySizeWithoutFailing() {
         for (int width = 1; width < 130; width += 7) {
             for (int height = 1; height < 50; height += 3) {
-                for (String keys : new String[] {"", "\n", "t", "e", "h", "q"}) {
+                for (String keys : new String[] {
+                    "", "\n", "t", "e", "h", "q", "p", "g", "g\nv2", "n", "m", "l", "l\nab", "nvvvv\nabc"
+                }) {
                     ScreenModel model = new ScreenModel();
                     Keys.press(model, Frames.valveOpen(), keys);
                     Picture picture = Screens.draw(Frames.valveOpen(), model, true, width, height);

@@ -10,6 +10,7 @@ import bywash.rules.event.OperatorEntry.TopUpEnd;
 import bywash.rules.event.OperatorEntry.TopUpStart;
 import bywash.tui.screen.KeyPress.Kind;
 import bywash.tui.view.Frame;
+import bywash.tui.view.Playback;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -159,7 +160,7 @@ final class ScreenModelTest {
         press(Frames.quiet(), "h");
         String help = Screens.draw(Frames.quiet(), model, false, 120, 400).text();
         for (Page page : model.pages().all()) {
-            assertTrue(help.contains("ON " + page.title().toUpperCase(Locale.ROOT)), page.title());
+            assertTrue(help.contains(page.title().toUpperCase(Locale.ROOT)), page.title());
             for (Binding binding : page.keys()) {
                 assertTrue(help.contains(binding.labels()) && help.contains(binding.sentence()), binding.sentence());
             }
@@ -180,9 +181,22 @@ final class ScreenModelTest {
     }
 
     @Test
-    void theBottomLineKeepsTheHelpWhenItIsNarrow() {
-        assertTrue(Bars.line(model.keys(), 80).length() <= 80);
-        assertTrue(Bars.line(model.keys(), 30).endsWith("h help"));
+    void theBottomLineKeepsAcknowledgingAndHelpWhenItIsNarrow() {
+        for (Page page : model.pages().all()) {
+            for (int width : new int[] {30, 40, 80, 120}) {
+                String line = Bars.line(page.keys(), model.pages().everywhere(page.typing()), width);
+                assertTrue(line.length() <= width, line);
+                assertTrue(page.typing() || line.contains("a ack") && line.contains("h help"), line);
+            }
+        }
+    }
+
+    @Test
+    void aReplayIsPausedFromAnyPageAndLiveWaterIsNot() {
+        assertEquals(new Effect.Play(Playback.Command.PAUSE), press(Frames.replay(), "g "));
+        assertEquals(new Effect.Play(Playback.Command.NEXT_ALARM), press(Frames.replay(), "j"));
+        assertEquals(new Effect.Play(Playback.Command.STEP), press(Frames.replay(), "i."));
+        assertInstanceOf(Effect.Say.class, press(Frames.quiet(), " "));
     }
 
     private static List<OperatorEntry> entries(Effect effect) {

@@ -1,0 +1,41 @@
+package bywash.tui.screen;
+
+import bywash.rules.event.Appetite;
+import bywash.tui.view.EntryForms;
+import bywash.tui.view.FeedRecord;
+import bywash.tui.view.Filled;
+import bywash.tui.view.FormCheck;
+import bywash.tui.view.Frame;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** Feed given just now. */
+final class FeedPage extends FormPage {
+    @Override
+    public String title() {
+        return "Feed given";
+    }
+
+    @Override
+    public String purpose() {
+        return "Feed given just now";
+    }
+
+    @Override
+    protected List<Field> fields(Frame frame) {
+        List<String> appetites = new ArrayList<>(List.of(EntryForms.NOT_SAID));
+        Stream.of(Appetite.values()).map(Appetite::word).forEach(appetites::add);
+        return List.of(Field.number("Feed", "g"), Field.number("Protein", "%"), Field.choice("Appetite", appetites));
+    }
+
+    @Override
+    protected FormCheck check(Frame frame, Filled filled) {
+        return EntryForms.feed(frame, filled);
+    }
+
+    @Override
+    protected String hint(Frame frame, Filled filled, int field) {
+        return field == 0 ? FeedRecord.last(frame) : "";
+    }
+}

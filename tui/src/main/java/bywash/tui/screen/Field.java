@@ -1,0 +1,55 @@
+package bywash.tui.screen;
+
+import java.util.List;
+
+/**
+ * One field of a form.
+ *
+ * @param choices for a choice, the words to choose from; else empty
+ * @param unit for a number, its unit
+ */
+public record Field(String label, Kind kind, List<String> choices, String unit) {
+
+    /** What goes into it. */
+    public enum Kind {
+        CHOICE,
+        NUMBER,
+        TEXT
+    }
+
+    public Field {
+        choices = List.copyOf(choices);
+    }
+
+    public static Field choice(String label, List<String> choices) {
+        return new Field(label, Kind.CHOICE, choices, "");
+    }
+
+    public static Field number(String label, String unit) {
+        return new Field(label, Kind.NUMBER, List.of(), unit);
+    }
+
+    public static Field text(String label) {
+        return new Field(label, Kind.TEXT, List.of(), "");
+    }
+
+    /** What stands in it at first. */
+    String start() {
+        return choices.isEmpty() ? "" : choices.get(0);
+    }
+
+    /** The text after a further character; unchanged where that does not belong in it. */
+    String type(String text, char c) {
+        boolean fits = switch (kind) {
+            case CHOICE -> false;
+            case NUMBER -> text.length() < 8 && (c >= '0' && c <= '9' || c == '.');
+            case TEXT -> text.length() < 200 && c >= ' ';
+        };
+        return fits ? text + c : text;
+    }
+
+    /** The choice so many further; numbers and texts stay. */
+    String choose(String text, int by) {
+        return choices.isEmpty() ? text : choices.get(Math.floorMod(choices.indexOf(text) + by, choices.size()));
+    }
+}

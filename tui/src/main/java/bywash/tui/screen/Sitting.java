@@ -1,0 +1,20 @@
+package bywash.tui.screen;
+
+import bywash.rules.event.OperatorEntry;
+import bywash.tui.view.Frame;
+import bywash.tui.view.Playback;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+
+/**
+ * What one sitting at a terminal works on.
+ *
+ * @param frames gives the latest frame; asked at most 4 times a second
+ * @param entries takes what the grower enters; must not block
+ * @param controls takes what a replay is to do; must not block
+ */
+record Sitting(
+        ScreenModel model,
+        Supplier<Frame> frames,
+        Consumer<OperatorEntry> entries,
+        Consumer<Playback.Command> controls) {}

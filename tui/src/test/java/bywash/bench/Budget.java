@@ -3,11 +3,11 @@ package bywash.bench;
 import java.util.Locale;
 
 /** One figure beside its budget, as a row of the table that a benchmark prints. A miss is printed, not failed. */
-final class Budget {
+public final class Budget {
     private Budget() {}
 
     /** The figure should be at most the budget. */
-    static void most(String what, double figure, double budget, String unit) {
+    public static void most(String what, double figure, double budget, String unit) {
         print(what, figure, budget, unit, "at most", figure <= budget);
     }
 
@@ -17,7 +17,7 @@ final class Budget {
     }
 
     /** A figure that has no budget of its own. */
-    static void note(String what, double figure, String unit) {
+    public static void note(String what, double figure, String unit) {
         System.out.printf(Locale.ROOT, "| %-66s | %12s %-8s | %20s | %-4s |%n", what, text(figure), unit, "", "");
     }
 

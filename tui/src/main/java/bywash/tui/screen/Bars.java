@@ -12,6 +12,11 @@ final class Bars {
     private static final int NARROW = 60;
     private static final List<String> STAY = List.of("ack", "pages", "help");
 
+    /** Between keys; nearer where they would not all fit. */
+    private static final String FAR = "   ";
+
+    private static final String NEAR = "  ";
+
     private Bars() {}
 
     static void head(Picture picture, Frame frame, boolean silent) {
@@ -65,14 +70,15 @@ final class Bars {
         Collections.reverse(last);
         order.addAll(last);
         for (Binding binding : order) {
-            if (join(shown).length() > width && !STAY.contains(binding.word())) {
+            if (join(shown, NEAR).length() > width && !STAY.contains(binding.word())) {
                 shown.remove(binding);
             }
         }
-        return join(shown);
+        String far = join(shown, FAR);
+        return far.length() <= width ? far : join(shown, NEAR);
     }
 
-    private static String join(List<Binding> bindings) {
-        return bindings.stream().map(Binding::shown).collect(Collectors.joining("   "));
+    private static String join(List<Binding> bindings, String gap) {
+        return bindings.stream().map(Binding::shown).collect(Collectors.joining(gap));
     }
 }

@@ -72,9 +72,16 @@ public final class ScreenModel {
         return acknowledging.open() ? acknowledging.keys() : page.keys();
     }
 
-    /** The keys of all pages that work now. */
+    /** The keys of all pages that lead somewhere now. */
     List<Binding> commonKeys() {
-        return acknowledging.open() ? List.of() : pages.everywhere(page.typing());
+        if (acknowledging.open()) {
+            return List.of();
+        }
+        List<Binding> keys = new ArrayList<>(pages.everywhere(page.typing()));
+        if (under.isEmpty()) {
+            keys.removeIf(b -> b.has(KeyPress.of(KeyPress.Kind.ESCAPE)));
+        }
+        return keys;
     }
 
     /** Takes a key; what comes back is for the world outside the screen, or a redraw. */

@@ -1,5 +1,6 @@
 package bywash.tui.watch;
 
+import bywash.ingest.feed.EventTimeOrder;
 import bywash.ingest.recording.RecordedLine;
 import bywash.rules.alarm.AlarmState;
 import bywash.rules.alarm.AlarmTransition;
@@ -103,11 +104,25 @@ public final class ReplayWatch implements Runnable {
             case SEEKING -> seek();
             case PAUSED, ENDED -> {}
         }
+        boolean entered = !entries.isEmpty();
         for (OperatorEntry entry = entries.poll(); entry != null; entry = entries.poll()) {
             pipeline.enter(entry);
         }
+        if (entered && (state == State.PAUSED || state == State.ENDED)) {
+            settle();
+        }
         pipeline.advanceTo(now);
         latest = position();
+    }
+
+    /** Time goes on just far enough for an entry to be put in order, so that its effect shows while paused. */
+    private void settle() {
+        Instant to = now.plus(EventTimeOrder.DEFAULT_LATENESS).plusSeconds(1);
+        if (state == State.PAUSED) {
+            playTo(to);
+        } else {
+            now = to;
+        }
     }
 
     private void obey(Command command) {

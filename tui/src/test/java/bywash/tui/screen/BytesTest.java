@@ -5,13 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bywash.tui.view.Frame;
-import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.screen.TerminalScreen;
-import com.googlecode.lanterna.terminal.ansi.ANSITerminal;
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -28,7 +24,7 @@ final class BytesTest {
 
     private Painter painter(DisplaySettings settings) {
         try {
-            TerminalScreen screen = new TerminalScreen(new FixedTerminal(out));
+            TerminalScreen screen = new TerminalScreen(new FixedTerminal(out, 80, 24));
             screen.setCursorPosition(null);
             screen.startScreen();
             return new Painter(screen, settings);
@@ -88,17 +84,5 @@ final class BytesTest {
         long sent = out.count();
         paint(after);
         assertTrue(out.count() > sent && out.count() - sent < 400, "bytes: " + (out.count() - sent));
-    }
-
-    /** An ANSI terminal of one size, without a device. */
-    private static final class FixedTerminal extends ANSITerminal {
-        FixedTerminal(OutputStream out) {
-            super(new ByteArrayInputStream(new byte[0]), out, StandardCharsets.UTF_8);
-        }
-
-        @Override
-        protected TerminalSize findTerminalSize() {
-            return new TerminalSize(80, 24);
-        }
     }
 }

@@ -11,6 +11,7 @@ import bywash.ingest.site.SiteFileReader;
 import bywash.ingest.site.SiteFileResult;
 import bywash.rules.alarm.AlarmState;
 import bywash.rules.alarm.AlarmTransition;
+import bywash.rules.event.OperatorEntry.Acknowledge;
 import bywash.samples.demo.DemoFeed;
 import bywash.tui.view.Playback.Command;
 import bywash.tui.view.Playback.State;
@@ -98,6 +99,19 @@ final class ReplayWatchTest {
                 Duration.between(raised.get(0).at(), watch.latest().playback().at());
         assertTrue(late.compareTo(Duration.ofSeconds(10)) < 0, late.toString());
         assertFalse(watch.latest().frame().snapshot().alarms().isEmpty());
+    }
+
+    @Test
+    void whatIsEnteredWhilePausedShowsAtOnce() {
+        watch.control(Command.NEXT_ALARM);
+        for (int turn = 0; turn < 100 && watch.latest().playback().state() != State.PAUSED; turn++) {
+            watch.step(0);
+        }
+        watch.enter(new Acknowledge(watch.latest().frame().now(), null, null));
+        watch.step(0);
+        assertTrue(watch.latest().frame().snapshot().alarms().stream()
+                .allMatch(a -> a.state() == AlarmState.ACKNOWLEDGED));
+        assertEquals(State.PAUSED, watch.latest().playback().state());
     }
 
     @Test

@@ -24,10 +24,7 @@ final class SessionLoop {
     private final Consumer<Playback.Command> controls;
     private final ScreenModel model;
 
-    SessionLoop(
-            TerminalScreen screen,
-            DisplaySettings settings,
-            Sitting sitting) {
+    SessionLoop(TerminalScreen screen, DisplaySettings settings, Sitting sitting) {
         ScreenModel model = sitting.model();
         this.model = model;
         this.screen = screen;

@@ -24,6 +24,7 @@ public final class ResidualTracker {
     private static final double TICK_S = 5;
     private static final double LAG_S = 360;
     private static final double CALM_SIGMAS = 2;
+    private static final Duration BUSY_EVERY = Duration.ofSeconds(15);
     private static final Duration CALM_EVERY = Duration.ofSeconds(60);
     private static final double UNSEEN = 0.01;
     private static final double UNSEEN_BLIND = 0.02;
@@ -44,6 +45,7 @@ public final class ResidualTracker {
     private double laggedMgL;
     private boolean blind = true;
     private boolean climbing;
+    private boolean flowing;
 
     public ResidualTracker(Site site) {
         this.site = site;
@@ -111,13 +113,14 @@ public final class ResidualTracker {
         blind = !seen;
         double likely = balance.residual().likelyMgL();
         laggedMgL += (likely - laggedMgL) * (1 - StrictMath.exp(-TICK_S / LAG_S));
-        climbing = false;
         boolean calm = !flows && likely < 1e-4 && !(signals.riseSigmas() > CALM_SIGMAS);
         Instant before = judgedAt;
-        if (!calm || before == null || !at.isBefore(before.plus(CALM_EVERY))) {
+        boolean due = before == null || !at.isBefore(before.plus(calm ? CALM_EVERY : BUSY_EVERY));
+        if (due || flows != flowing) {
             judgedAt = at;
             current = judge(at);
         }
+        flowing = flows;
     }
 
     private boolean take(Instant at, String vessel, FlowFinding finding) {

@@ -5,7 +5,7 @@ import java.time.ZoneId;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The usual value of a probe and its spread. From the second day on the usual course of the day is taken out first, an
+ * The usual value of a probe and its spread. From the third day on the usual course of the day is taken out first, an
  * offset for each hour of the local day learned over a week. What is left is followed with a time constant of some
  * hours, held while an incident stands. The spread is the mean absolute deviation times 1.2533 (its ratio to the standard
  * deviation of a normal distribution, sqrt(pi/2)), so that single spikes count little.
@@ -17,6 +17,7 @@ public final class SignalBaseline {
     private static final double LATEST_S = 60;
     private static final double LONGEST_GAP_S = 300;
     private static final double DAYS = 7;
+    private static final double DAYS_OF_MEAN = 3;
 
     private final double tauS;
     private final double floor;
@@ -70,15 +71,17 @@ public final class SignalBaseline {
     }
 
     private void learnDay(Instant at, double value, double dt) {
-        dayMean += StrictMath.min(1, StrictMath.max(dt / DAY_S, dt / learnedS)) * (value - dayMean);
-        int hour = at.atZone(zone).getHour();
-        double days = StrictMath.min(DAYS, StrictMath.floor(learnedS / DAY_S) + 1);
-        offset[hour] += StrictMath.min(1, dt / 3600 / days) * (value - dayMean - offset[hour]);
+        dayMean += StrictMath.min(1, StrictMath.max(dt / (DAYS_OF_MEAN * DAY_S), dt / learnedS)) * (value - dayMean);
+        if (learnedS > DAY_S) {
+            int hour = at.atZone(zone).getHour();
+            double days = StrictMath.min(DAYS, StrictMath.floor(learnedS / DAY_S));
+            offset[hour] += StrictMath.min(1, dt / 3600 / days) * (value - dayMean - offset[hour]);
+        }
     }
 
-    /** The usual course of the day, faded in over the second day and smooth from hour to hour. */
+    /** The usual course of the day, faded in over the third day and smooth from hour to hour. */
     private double usualOffset(Instant at) {
-        double weight = StrictMath.max(0, StrictMath.min(1, learnedS / DAY_S - 1));
+        double weight = StrictMath.max(0, StrictMath.min(1, learnedS / DAY_S - 2));
         if (weight == 0) {
             return 0;
         }

@@ -47,6 +47,26 @@ class SignalBaselineTest {
         assertEquals(0, baseline.riseSigmas(), 1.5);
     }
 
+    @Test
+    void learnsTheCourseOfTheDayOverDaysAndThenNoLongerTakesItForARise() {
+        double first = highestRiseMv();
+        double last = first;
+        for (int day = 2; day <= 5; day++) {
+            last = highestRiseMv();
+        }
+        assertTrue(last < 0.5 * first, "day 1: " + first + " mV, day 5: " + last + " mV");
+    }
+
+    /** A day with a swing of 30 mV up and down; the highest rise over the usual in it. */
+    private double highestRiseMv() {
+        double highest = 0;
+        for (int i = 0; i < 2880; i++) {
+            play(1, 310 + 30 * Math.sin(2 * Math.PI * i / 2880.0), false);
+            highest = Math.max(highest, baseline.rise());
+        }
+        return highest;
+    }
+
     private void play(int readings, double mv, boolean hold) {
         for (int i = 0; i < readings; i++) {
             at = at.plusSeconds(30);

@@ -10,7 +10,8 @@ final class Reliability {
 
     private Reliability() {}
 
-    static void print(List<Trial.Minute> all) {
+    static void print(String title, List<Trial.Minute> all) {
+        System.out.println("Probability said against how often the criterion was passed: " + title);
         for (int i = 0; i + 1 < EDGES.length; i++) {
             double low = EDGES[i];
             double high = EDGES[i + 1];

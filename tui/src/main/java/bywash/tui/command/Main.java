@@ -44,12 +44,40 @@ public final class Main {
 
     public static void main(String[] args) {
         LogFile.begin();
-        System.exit(commandLine().execute(args));
+        System.exit(commandLineFor(args).execute(args));
     }
+
+    /** With the one command that is asked for, where it is named: looking at all of them takes half the start. */
+    static CommandLine commandLineFor(String... args) {
+        for (Class<?> one : Main.class.getAnnotation(Command.class).subcommands()) {
+            String name = one.getAnnotation(Command.class).name();
+            if (args.length > 0 && args[0].equals(name)) {
+                CommandLine line = new CommandLine(new One());
+                line.addSubcommand(name, create(one));
+                return prepared(line);
+            }
+        }
+        return commandLine();
+    }
+
+    private static Object create(Class<?> command) {
+        try {
+            return CommandLine.defaultFactory().create(command);
+        } catch (Exception e) {
+            throw new IllegalStateException(command + " cannot be made", e);
+        }
+    }
+
+    /** The root over a single command. */
+    @Command(name = "bywash")
+    private static final class One {}
 
     /** The command line, for tests too. */
     public static CommandLine commandLine() {
-        CommandLine line = new CommandLine(new Main());
+        return prepared(new CommandLine(new Main()));
+    }
+
+    private static CommandLine prepared(CommandLine line) {
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setParameterExceptionHandler((fault, args) -> usage(fault));
         giveVersion(line);

@@ -1,0 +1,119 @@
+package bywash.bench;
+
+import bywash.ingest.feed.SteadyClock;
+import bywash.ingest.mqtt.FeedState;
+import bywash.ingest.mqtt.MqttFeed;
+import bywash.ingest.mqtt.MqttPublisher;
+import bywash.ingest.site.ProbeBinding;
+import bywash.ingest.site.SiteFile;
+import bywash.ingest.site.SiteFileReader;
+import bywash.ingest.site.SiteFileResult;
+import bywash.tui.watch.Station;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Live: messages a second held without loss, journal and all, beside the broker's own subscriber in the same run. */
+class LiveBenchmark {
+    private static final int PER_SECOND = 20_000;
+    private static final int SECONDS = 10;
+    private static final int TOTAL = PER_SECOND * SECONDS;
+    private static final Path SUBSCRIBER = Path.of("/usr/bin/mosquitto_sub");
+
+    @TempDir
+    Path dir;
+
+    @Test
+    void heldWithoutLoss() throws Exception {
+        if (!BenchBroker.installed() || !Files.isExecutable(SUBSCRIBER)) {
+            Budget.said("live throughput: not measured, for want of Mosquitto and its clients");
+            return;
+        }
+        try (BenchBroker broker = new BenchBroker(dir)) {
+            Path counted = dir.resolve("subscriber.out");
+            Process subscriber = new ProcessBuilder(
+                            SUBSCRIBER.toString(), "-p", Integer.toString(broker.port), "-t", "larkfield/#", "-F", "1")
+                    .redirectOutput(counted.toFile())
+                    .start();
+            try {
+                measure(broker.port, counted);
+            } finally {
+                subscriber.destroy();
+            }
+        }
+    }
+
+    private void measure(int port, Path counted) throws Exception {
+        if (!(SiteFileReader.read(Program.site(dir, port)) instanceof SiteFileResult.Good good)) {
+            throw new IllegalStateException("the demo's site is faulty");
+        }
+        SiteFile file = good.siteFile();
+        SteadyClock clock = new SteadyClock();
+        Station station = Station.open(file, dir.resolve("state"), clock);
+        CountDownLatch up = new CountDownLatch(1);
+        List<String> topics =
+                file.bindings().stream().map(ProbeBinding::topic).distinct().toList();
+        Thread loop = new Thread(station.watch(), "watch");
+        try (MqttFeed feed = new MqttFeed(file.broker(), topics, station.queue(), clock, state -> {
+            station.watch().feed(state);
+            if (state.phase() == FeedState.Phase.UP) {
+                up.countDown();
+            }
+        })) {
+            loop.start();
+            feed.start();
+            if (!up.await(20, TimeUnit.SECONDS)) {
+                throw new IllegalStateException("no connection: " + feed.state());
+            }
+            double seconds = publish(port);
+            settle(station);
+            var counts = station.queue().counts();
+            long theirs = Files.size(counted) / 2;
+            Budget.note("live: published over a real broker", TOTAL / seconds, "msg/s");
+            Budget.most("live: messages lost of " + TOTAL, TOTAL - (counts.received() - counts.dropped()), 0, "");
+            Budget.note(
+                    "live: taken, over what the broker's own subscriber took",
+                    counts.received() / (double) theirs,
+                    "times");
+        } finally {
+            station.watch().stop();
+            loop.join();
+        }
+    }
+
+    private static double publish(int port) throws Exception {
+        byte[] payload = "34.1".getBytes(StandardCharsets.US_ASCII);
+        long start = System.nanoTime();
+        try (MqttPublisher publisher = new MqttPublisher(URI.create("mqtt://127.0.0.1:" + port))) {
+            for (int i = 0; i < TOTAL; i++) {
+                publisher.publish("larkfield/sump/level", payload);
+                long ahead = start + i * 1_000_000_000L / PER_SECOND - System.nanoTime();
+                if (ahead > 1_000_000) {
+                    LockSupport.parkNanos(ahead);
+                }
+            }
+        }
+        return (System.nanoTime() - start) / 1e9;
+    }
+
+    /** Waits until nothing more comes, for up to half a minute. */
+    private static void settle(Station station) {
+        long end = System.nanoTime() + 30_000_000_000L;
+        long before = -1;
+        while (System.nanoTime() < end) {
+            var counts = station.queue().counts();
+            if (counts.received() >= TOTAL || (counts.received() == before && counts.waiting() == 0)) {
+                return;
+            }
+            before = counts.received();
+            LockSupport.parkNanos(2_000_000_000L);
+        }
+    }
+}

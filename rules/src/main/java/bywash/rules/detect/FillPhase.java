@@ -1,16 +1,34 @@
 package bywash.rules.detect;
 
+import java.util.ArrayDeque;
+
 /**
  * Tells fill from drain in a sump whose beds run on siphons, and learns the fill slope.
  *
  * <p>While all beds fill, the sump falls at the pump's flow; a drain is a rise far above that. The usual fill slope is
- * the lower quartile of half-minute slopes, then refined by whole fill phases and held while water moves unplanned.
+ * the lower quartile of half-minute slopes, then refined by whole fill phases and held while water moves unplanned. A
+ * phase is learned from only {@value #LAG_MIN} minutes later, so that a flow is judged by slopes from before it began.
  */
 final class FillPhase {
     private static final double DRAIN_SIGMAS = 3.5;
     private static final double DRAIN_LEAST_L_MIN = 13;
+    private static final double LEAST_LOOK_MIN = 0.6;
+    private static final double MOST_LOOK_MIN = 1.6;
     private static final int PHASES_LEARNED = 8;
     private static final int HISTORY = 256;
+    private static final double MEMORY_MIN = 120;
+    private static final int PROMPT_PHASES = 20;
+    private static final double LAG_MIN = 60;
+    private static final double CAUTION_PHASES = 20;
+    private static final double EARLY_PHASES = 12;
+    /** Slopes over several phases bear each other out: less is asked of them than of one vessel without beds. */
+    private static final double BEDS_SHARE = 0.82;
+
+    private static final double LEAST_SPREAD = 0.1;
+
+    private record Phase(double endMin, double slope, double se) {}
+
+    private final ArrayDeque<Phase> lagging = new ArrayDeque<>();
 
     private final boolean siphons;
     private final double[] slopes = new double[HISTORY];
@@ -19,12 +37,16 @@ final class FillPhase {
     private double fillLMin;
     private double spreadLMin = 0.3;
     private int phases;
+    private double phaseMin = Double.NaN;
+    private double sumW;
+    private double sumWs;
     private double n;
     private double sumT;
     private double sumV;
     private double sumTt;
     private double sumTv;
     private double originMin;
+    private double endMin;
 
     FillPhase(boolean siphons) {
         this.siphons = siphons;
@@ -49,6 +71,22 @@ final class FillPhase {
     /** How much fill slopes differ from phase to phase beyond noise, L/min. */
     double spreadLMin() {
         return siphons ? spreadLMin : 0;
+    }
+
+    /** How much more than usual must be seen while few phases were. */
+    double caution() {
+        return siphons ? BEDS_SHARE + EARLY_PHASES / StrictMath.max(1.0, phases) : 1;
+    }
+
+    /** The same, wider while few phases were seen. */
+    double cautiousSpreadLMin() {
+        return spreadLMin() * (1 + CAUTION_PHASES / StrictMath.max(1.0, phases));
+    }
+
+    /** Minutes over which a drain stands out of noise. */
+    double lookBackMin(double noiseL) {
+        double needed = DRAIN_SIGMAS * 1.2 * noiseL / DRAIN_LEAST_L_MIN;
+        return StrictMath.max(LEAST_LOOK_MIN, StrictMath.min(MOST_LOOK_MIN, needed));
     }
 
     /** Whether a rise over {@code minutes} is a drain. */
@@ -79,6 +117,7 @@ final class FillPhase {
         if (n == 0) {
             originMin = tMin;
         }
+        endMin = tMin;
         double t = tMin - originMin;
         n++;
         sumT += t;
@@ -91,8 +130,14 @@ final class FillPhase {
     void ended(double noiseL, boolean hold) {
         double spread = n > 5 ? sumTt - sumT * sumT / n : 0;
         double se = spread > 0 ? noiseL / StrictMath.sqrt(spread) : Double.POSITIVE_INFINITY;
-        if (siphons && !hold && roughlyLearned() && se < 2.5) {
-            phase((sumTv - sumT * sumV / n) / spread, se);
+        if (hold) {
+            lagging.clear();
+        } else if (siphons && roughlyLearned() && se < 2.5) {
+            lagging.addLast(new Phase(endMin, (sumTv - sumT * sumV / n) / spread, se));
+            while (!lagging.isEmpty() && (phases < PROMPT_PHASES || lagging.getFirst().endMin < endMin - LAG_MIN)) {
+                Phase old = lagging.removeFirst();
+                phase(old.endMin, old.slope, old.se);
+            }
         }
         n = 0;
         sumT = 0;
@@ -101,21 +146,26 @@ final class FillPhase {
         sumTv = 0;
     }
 
-    private void phase(double slope, double se) {
-        if (phases < PHASES_LEARNED) {
-            fillLMin = roughLMin;
-        }
+    /** A mean that forgets over hours; the first phases stand for the rough slope, for drains may hide in them. */
+    private void phase(double atMin, double slope, double se) {
         phases++;
         double weight = 1 / (se * se + spreadLMin * spreadLMin);
-        double full = 1 / (0.25 + spreadLMin * spreadLMin);
-        double gain = StrictMath.max(0.02, 1.0 / StrictMath.max(1, phases - PHASES_LEARNED + 3))
-                * StrictMath.min(1, weight / full);
-        double miss = StrictMath.max(-3 * (se + spreadLMin), StrictMath.min(3 * (se + spreadLMin), slope - fillLMin));
-        fillLMin += phases <= PHASES_LEARNED ? 0 : gain * miss;
-        if (phases > PHASES_LEARNED) {
-            double beyond = StrictMath.max(0, miss * miss - se * se);
-            double var = spreadLMin * spreadLMin + 0.03 * (beyond - spreadLMin * spreadLMin);
-            spreadLMin = StrictMath.max(0.15, StrictMath.min(1.5, StrictMath.sqrt(StrictMath.max(0, var))));
+        if (phases <= PHASES_LEARNED) {
+            fillLMin = roughLMin;
+            sumW = 2 * weight;
+            sumWs = sumW * roughLMin;
+            phaseMin = atMin;
+            return;
         }
+        double most = 3 * (se + spreadLMin);
+        double miss = StrictMath.max(-most, StrictMath.min(most, slope - fillLMin));
+        double fade = StrictMath.exp(-(atMin - phaseMin) / MEMORY_MIN);
+        phaseMin = atMin;
+        sumWs = sumWs * fade + weight * (fillLMin + miss);
+        sumW = sumW * fade + weight;
+        fillLMin = sumWs / sumW;
+        double beyond = StrictMath.max(0, miss * miss - se * se);
+        double var = spreadLMin * spreadLMin + 0.03 * (beyond - spreadLMin * spreadLMin);
+        spreadLMin = StrictMath.max(LEAST_SPREAD, StrictMath.min(1.5, StrictMath.sqrt(StrictMath.max(0, var))));
     }
 }

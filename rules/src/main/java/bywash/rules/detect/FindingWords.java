@@ -1,7 +1,6 @@
 package bywash.rules.detect;
 
 import bywash.rules.detect.FlowFinding.Verdict;
-import bywash.rules.detect.VesselFlow.Motion;
 import bywash.rules.site.Site;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;

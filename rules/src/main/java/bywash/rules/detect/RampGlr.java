@@ -18,6 +18,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class RampGlr {
     private static final int MOST = 48;
+    private static final double CLIP_SIGMAS = 2.5;
+    private static final int BELIEVED = 4;
+    private static final int MOST_FITS = 6;
 
     /** One candidate onset. Times in minutes, rates in L/min. */
     static final class Candidate {
@@ -43,7 +46,12 @@ final class RampGlr {
         }
 
         double logRatio() {
-            return a > 0 ? b * b / (2 * a) : 0;
+            return logRatio(0);
+        }
+
+        /** With a standing error of the rate, L/min, that no number of samples averages away. */
+        double logRatio(double standingSdLMin) {
+            return a > 0 ? b * b / (2 * a * (1 + a * standingSdLMin * standingSdLMin)) : 0;
         }
     }
 
@@ -55,6 +63,8 @@ final class RampGlr {
     private double variance;
     private double lastMin;
     private double nextOnsetMin = Double.NEGATIVE_INFINITY;
+    private int clipped;
+    private final ArrayDeque<SlopeFit> fits = new ArrayDeque<>();
 
     /**
      * @param walkSdPerHourL standard deviation of the level's own random walk over an hour, L
@@ -74,6 +84,9 @@ final class RampGlr {
             }
             nextOnsetMin = tMin + spacingMin;
         }
+        for (SlopeFit fit : fits) {
+            fit.add(tMin, volumeL, noiseVar);
+        }
         if (Double.isNaN(level)) {
             start(tMin, volumeL, noiseVar);
             return;
@@ -83,8 +96,7 @@ final class RampGlr {
         double spread = variance + noiseVar;
         double gain = variance / spread;
         double innovation = volumeL - level;
-        double clip = 4 * StrictMath.sqrt(spread) + 5;
-        innovation = StrictMath.max(-clip, StrictMath.min(clip, innovation));
+        innovation = bounded(innovation, StrictMath.sqrt(spread));
         level += gain * innovation;
         variance *= 1 - gain;
         for (Candidate c : candidates) {
@@ -93,6 +105,18 @@ final class RampGlr {
         if (kept != null && !candidates.contains(kept)) {
             score(kept, tMin, innovation, spread, gain);
         }
+    }
+
+    /** A few odd samples count for little; {@value #BELIEVED} in a row on one side are believed whole. */
+    private double bounded(double innovation, double sd) {
+        double clip = CLIP_SIGMAS * sd;
+        if (StrictMath.abs(innovation) <= clip) {
+            clipped = 0;
+            return innovation;
+        }
+        int side = innovation > 0 ? 1 : -1;
+        clipped = clipped * side > 0 ? clipped + side : side;
+        return StrictMath.abs(clipped) > BELIEVED ? innovation : side * clip;
     }
 
     private static void score(Candidate c, double tMin, double innovation, double spread, double gain) {
@@ -116,6 +140,7 @@ final class RampGlr {
 
     /** Forgets the level, keeps the candidates. */
     void restart() {
+        fits.forEach(SlopeFit::restart);
         level = Double.NaN;
     }
 
@@ -132,23 +157,23 @@ final class RampGlr {
         kept = candidate;
     }
 
-    /** Starts and returns a candidate at this moment. */
-    Candidate mark(double tMin) {
-        Candidate c = new Candidate(tMin);
-        candidates.addLast(c);
-        if (candidates.size() > MOST) {
-            thin();
+    /** Starts a slope of its own at this moment; the {@value #MOST_FITS} youngest are kept up. */
+    SlopeFit mark(double tMin) {
+        SlopeFit fit = new SlopeFit(tMin);
+        fits.addLast(fit);
+        if (fits.size() > MOST_FITS) {
+            fits.removeFirst();
         }
-        return c;
+        return fit;
     }
 
     /** The candidate with the greatest likelihood of a ramp in the given direction; null where there is none. */
     @Nullable
-    Candidate best(boolean in) {
+    Candidate best(boolean in, double standingSdLMin) {
         Candidate best = null;
         for (Candidate c : candidates) {
             boolean right = in ? c.b > 0 : c.b < 0;
-            if (right && (best == null || c.logRatio() > best.logRatio())) {
+            if (right && (best == null || c.logRatio(standingSdLMin) > best.logRatio(standingSdLMin))) {
                 best = c;
             }
         }

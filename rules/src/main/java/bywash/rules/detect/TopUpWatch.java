@@ -1,6 +1,5 @@
 package bywash.rules.detect;
 
-import bywash.rules.detect.RampGlr.Candidate;
 import bywash.rules.event.OperatorEntry.TopUpStart;
 import java.time.Duration;
 import java.time.Instant;
@@ -30,9 +29,9 @@ final class TopUpWatch {
     private final @Nullable VesselFlow reserve;
     private final double startMin;
     private final double reserveStartL;
-    private Candidate measured;
-    private @Nullable Candidate reserveRate;
-    private @Nullable Candidate lately;
+    private SlopeFit measured;
+    private @Nullable SlopeFit reserveRate;
+    private @Nullable SlopeFit lately;
     private @Nullable Instant endedAt;
     private double endMin = Double.NaN;
     private double enteredL;
@@ -44,7 +43,7 @@ final class TopUpWatch {
         this.startMin = startMin;
         this.target = target;
         this.reserve = reserve;
-        target.rebase();
+        target.planned(true);
         this.measured = target.mark(startMin);
         this.reserveStartL = reserve == null ? Double.NaN : reserve.volumeL();
         if (reserve != null) {
@@ -77,7 +76,7 @@ final class TopUpWatch {
     }
 
     double rateLMin() {
-        Candidate byReserve = reserveRate;
+        SlopeFit byReserve = reserveRate;
         return byReserve != null && byReserve.seLMin() < measured.seLMin()
                 ? -byReserve.rateLMin()
                 : measured.rateLMin();
@@ -93,7 +92,7 @@ final class TopUpWatch {
             endedAt = at;
             endMin = tMin;
             line = Line.CHECKING;
-            target.rebase();
+            target.planned(false);
             measured = target.mark(tMin + SETTLE_MIN);
             if (reserve != null) {
                 reserve.rebase();
@@ -150,7 +149,7 @@ final class TopUpWatch {
 
     private void checking(double nowMin) {
         double since = nowMin - endMin;
-        Candidate c = reserveRate != null && reserveRate.seLMin() < measured.seLMin() ? reserveRate : measured;
+        SlopeFit c = reserveRate != null && reserveRate.seLMin() < measured.seLMin() ? reserveRate : measured;
         double rate = StrictMath.abs(c.rateLMin());
         boolean into = c == measured ? c.rateLMin() > 0 : c.rateLMin() < 0;
         if (since > 2 && into && rate > OPEN_L_MIN && rate > 4.5 * c.seLMin()) {

@@ -1,44 +1,41 @@
 package bywash.rules.detect;
 
 import bywash.rules.detect.RampGlr.Candidate;
+import bywash.rules.detect.RecentVolumes.Point;
+import java.time.Duration;
 import java.util.ArrayDeque;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Decides, for one vessel's volume in litres over minutes, whether water flows in or out that the known cycles do not
- * explain. Thresholds: a log likelihood ratio of 20 is about one false alarm in e^20 independent looks; the rate must
- * also clear the learned spread of fill slopes threefold.
+ * explain. A log likelihood ratio of 16 is about one false alarm in e^16 independent looks; the spread of fill slopes
+ * beyond noise counts against it as a standing error of the rate.
  */
 final class VesselFlow {
-    /** What the volume alone says. */
-    enum Motion {
-        LEARNING,
-        STEADY,
-        IN,
-        OUT,
-        DRAINING_BACK
-    }
-
-    private static final double LOG_RATIO = 20;
-    private static final double FLOOR_L_MIN = 0.3;
-    private static final double LOOK_BACK_MIN = 0.6;
-    private static final double GUARD_MIN = 0.75;
+    private static final double LOG_RATIO = 16;
+    private static final double FLOOR_L_MIN = 0.35;
+    private static final double STEADY_SD_L_MIN = 0.05;
     private static final double STILL_AFTER_MIN = 20;
     private static final double RESTART_GRACE_MIN = 10;
-
-    private record Point(double tMin, double volumeL) {}
+    /** Pipes that empty or fill have done so this long after it was seen to slow down. */
+    private static final double TAIL_MIN = 7;
 
     private final SpikeGuard guard;
     private final FillPhase fill;
     private final RampGlr glr = new RampGlr(1.0, 0.5);
     private final SlowDrift slow;
+    private final BedBook book;
     private final double bedsL;
     private final double pipesL;
-    private final ArrayDeque<Point> recent = new ArrayDeque<>();
+    private final RecentVolumes recent = new RecentVolumes();
     private final ArrayDeque<Point> pending = new ArrayDeque<>();
     private Motion motion = Motion.LEARNING;
     private @Nullable Candidate flow;
-    private @Nullable Candidate lately;
+    private @Nullable SlopeFit lately;
+    private final double everyMin;
+    private final boolean pumpTold;
+    private final boolean mayDrainBack;
+    private final PumpGuess guess = new PumpGuess();
     private double slowRate;
     private double onsetMin;
     private double drainEndMin = -1e9;
@@ -55,23 +52,23 @@ final class VesselFlow {
     private double pumpOffL;
     private double resumeMin = -1e9;
 
-    /**
-     * @param bedsL the most all siphon beds can hold, L; 0 where the vessel has no siphons
-     * @param pipesL the most that drains back when the pump stops, beds aside, L
-     */
-    VesselFlow(double startNoiseL, double bedsL, double pipesL) {
+    VesselFlow(double startNoiseL, Hold hold, Duration every, Pump pump) {
+        this.pumpTold = pump == Pump.TOLD;
+        this.mayDrainBack = pump != Pump.NONE;
+        this.everyMin = every.toMillis() / 60_000.0;
         this.guard = new SpikeGuard(startNoiseL);
-        this.fill = new FillPhase(bedsL > 0);
-        this.slow = new SlowDrift(bedsL > 0);
-        this.bedsL = bedsL;
-        this.pipesL = pipesL;
+        this.fill = new FillPhase(hold.bedsL() > 0);
+        this.slow = new SlowDrift(hold.bedsL() > 0);
+        this.bedsL = hold.bedsL();
+        this.book = new BedBook(hold.bedsL() > 0 ? hold.beds() : 0);
+        this.pipesL = hold.pipesL();
     }
 
     void level(double tMin, double litres) {
         if (Double.isNaN(firstMin)) {
             firstMin = tMin;
         }
-        if (!Double.isNaN(lastMin) && tMin - lastMin > 2) {
+        if (!Double.isNaN(lastMin) && tMin - lastMin > StrictMath.max(2, 3.5 * everyMin)) {
             gap();
         }
         if (!Double.isNaN(lastMin) && tMin <= lastMin) {
@@ -85,6 +82,7 @@ final class VesselFlow {
 
     private void gap() {
         guard.gap();
+        book.loosenBeds();
         recent.clear();
         interrupt();
     }
@@ -98,15 +96,16 @@ final class VesselFlow {
 
     private void sample(Point p) {
         volumeL = p.volumeL();
-        recent.addLast(p);
-        while (recent.size() > 4 && p.tMin() - recent.getFirst().tMin() > 1.5) {
-            recent.removeFirst();
+        recent.add(p);
+        if (!pumpTold && bedsL > 0) {
+            guessPump(p);
         }
         if (suspended(p.tMin())) {
             return;
         }
         slow.add(p.tMin(), p.volumeL(), holding());
-        Point earlier = earlier(p, LOOK_BACK_MIN);
+        double lookBack = fill.lookBackMin(guard.noiseL());
+        Point earlier = recent.earlier(lookBack);
         if (earlier != null) {
             double minutes = p.tMin() - earlier.tMin();
             double rise = p.volumeL() - earlier.volumeL();
@@ -116,23 +115,27 @@ final class VesselFlow {
                 return;
             }
         }
-        if (p.tMin() - drainEndMin > 0.35) {
+        double guardMin = StrictMath.max(lookBack + 0.15, bedsL > 0 ? 1.2 * everyMin : 0);
+        if (p.tMin() - drainEndMin > StrictMath.max(0.35, 1.2 * everyMin)) {
             drainOver();
             pending.addLast(p);
         }
-        while (!pending.isEmpty() && p.tMin() - pending.getFirst().tMin() >= GUARD_MIN) {
+        while (!pending.isEmpty() && p.tMin() - pending.getFirst().tMin() >= (bedsL > 0 ? guardMin : 0)) {
             feed(pending.removeFirst());
         }
     }
 
-    private @Nullable Point earlier(Point p, double minutes) {
-        Point found = null;
-        for (Point each : recent) {
-            if (p.tMin() - each.tMin() >= minutes) {
-                found = each;
-            }
+    private void guessPump(Point p) {
+        guess.add(p.tMin(), p.volumeL());
+        if (!fill.learned() || holding()) {
+            return;
         }
-        return found;
+        boolean on = Double.isNaN(pumpOffMin);
+        if (on && guess.standsStill(fill.fillLMin(), guard.noiseL())) {
+            pump(p.tMin(), false);
+        } else if (!on && guess.runs(fill.fillLMin(), guard.noiseL())) {
+            pump(p.tMin(), true);
+        }
     }
 
     private void drain(Point p, Point earlier) {
@@ -140,6 +143,7 @@ final class VesselFlow {
             drainStartMin = earlier.tMin();
             drainStartL = earlier.volumeL();
             interrupt();
+            book.drainBegins(earlier.tMin(), guard.noiseL());
         }
         pending.clear();
         drainEndMin = p.tMin();
@@ -149,6 +153,9 @@ final class VesselFlow {
         if (!Double.isNaN(drainStartMin) && !holding()) {
             episodes++;
             longestDrainMin = StrictMath.max(longestDrainMin, drainEndMin - drainStartMin);
+        }
+        if (!Double.isNaN(drainStartMin)) {
+            book.drainsOver(drainEndMin);
         }
         drainStartMin = Double.NaN;
     }
@@ -161,6 +168,9 @@ final class VesselFlow {
         fedMin = p.tMin();
         if (Double.isNaN(pumpOffMin)) {
             fill.inside(p.tMin(), p.volumeL());
+            if (fill.learned()) {
+                book.filling(p.tMin(), p.volumeL(), -fill.fillLMin(), guard.noiseL());
+            }
         }
         if (fill.learned()) {
             double noise = guard.noiseL();
@@ -184,15 +194,24 @@ final class VesselFlow {
         pumpOffMin = on ? Double.NaN : tMin;
         pumpOffL = volumeL;
         resumeMin = tMin + (on ? RESTART_GRACE_MIN : STILL_AFTER_MIN);
+        book.loosenBeds();
         rebase();
         motion = on ? Motion.LEARNING : Motion.DRAINING_BACK;
+    }
+
+    /** Water is let in as planned from here on, or no more. */
+    void planned(boolean running) {
+        rebase();
+        book.moving(running);
     }
 
     /** Forgets what moved so far: after a planned change the balance starts anew. */
     void rebase() {
         interrupt();
         glr.clear();
+        book.loosenTotal();
         slow.clear();
+        guess.clear();
         flow = null;
         lately = null;
         slowRate = 0;
@@ -203,10 +222,8 @@ final class VesselFlow {
     }
 
     /** Starts measuring a rate from this moment. */
-    Candidate mark(double tMin) {
-        Candidate c = glr.mark(tMin);
-        glr.keep(c);
-        return c;
+    SlopeFit mark(double tMin) {
+        return glr.mark(tMin);
     }
 
     void decide(double nowMin) {
@@ -221,7 +238,7 @@ final class VesselFlow {
 
     private boolean beyondHold() {
         return !Double.isNaN(pumpOffMin)
-                && volumeL - pumpOffL > bedsL + pipesL + 6 * guard.noiseL()
+                && recent.sureL() - pumpOffL > bedsL + pipesL + 6 * guard.noiseL()
                 && motion != Motion.IN;
     }
 
@@ -232,37 +249,75 @@ final class VesselFlow {
         }
         if (!Double.isNaN(drainStartMin)) {
             double span = nowMin - drainStartMin;
-            double rise = volumeL - drainStartL;
+            double rise = recent.sureL() - drainStartL;
             boolean endless = episodes >= 15 && span > 1.5 * longestDrainMin + 2 && rise > 20;
             if (endless || rise > bedsL + 6 * guard.noiseL()) {
                 begin(Motion.IN, drainStartMin, rise / span);
                 return;
             }
         }
-        if (!fill.learned() || nowMin - firstMin < (bedsL > 0 ? 30 : 5)) {
+        if (!fill.learned() || !guard.learned() || nowMin - firstMin < (bedsL > 0 ? 30 : 5)) {
             motion = Motion.LEARNING;
             return;
         }
         motion = Motion.STEADY;
-        Candidate in = glr.best(true);
-        Candidate out = glr.best(false);
-        if (convincing(in, nowMin)) {
+        Candidate in = glr.best(true, standingSd());
+        Candidate out = glr.best(false, standingSd());
+        if (guess.watching()) {
+            watched(nowMin);
+        } else if (in != null && convincing(in, nowMin) && maybePump(in)) {
+            guess.watch(nowMin, in.rateLMin(), glr.mark(lastMin));
+            watched(nowMin);
+        } else if (out != null && convincing(out, nowMin) && maybePump(out)) {
+            guess.watch(nowMin, out.rateLMin(), glr.mark(lastMin));
+        } else if (convincing(in, nowMin)) {
             begin(Motion.IN, in);
         } else if (convincing(out, nowMin)) {
             begin(Motion.OUT, out);
-        } else if (slow.sign() != 0) {
-            double rate = slow.differenceL() / slow.windowMin();
-            begin(slow.sign() > 0 ? Motion.IN : Motion.OUT, nowMin - slow.windowMin() * 0.75, rate * 1.5);
+        } else {
+            SlowWindow window = slow.speaks(book.logRatio(1), book.logRatio(-1));
+            if (window != null) {
+                Motion to = window.sign() > 0 ? Motion.IN : Motion.OUT;
+                begin(to, nowMin - window.ageMin(), window.rateLMin());
+            }
+        }
+    }
+
+    private boolean maybePump(Candidate c) {
+        return !pumpTold && mayDrainBack && bedsL == 0 && PumpGuess.sudden(c.rateLMin());
+    }
+
+    /** Without a pump's word, a sudden flow is watched for two minutes: does it slow down? */
+    private void watched(double nowMin) {
+        Candidate in = glr.best(true, standingSd());
+        Candidate out = glr.best(false, standingSd());
+        boolean rises = in != null && (out == null || in.logRatio() > out.logRatio());
+        motion = rises ? Motion.DRAINING_BACK : Motion.STEADY;
+        switch (guess.outcome(nowMin)) {
+            case WATCHING -> {}
+            case FLOWS_ON -> {
+                guess.clear();
+                begin(rises ? Motion.IN : Motion.OUT, rises ? in : out);
+            }
+            case SLOWED_DOWN -> {
+                rebase();
+                resumeMin = nowMin + TAIL_MIN;
+            }
         }
     }
 
     private boolean convincing(@Nullable Candidate c, double nowMin) {
-        if (c == null || c.logRatio() < LOG_RATIO) {
+        if (c == null || c.logRatio(standingSd()) < LOG_RATIO * fill.caution()) {
             return false;
         }
         double rate = StrictMath.abs(c.rateLMin());
         double moved = rate * (nowMin - c.onsetMin());
-        return rate > FLOOR_L_MIN + 3 * fill.spreadLMin() && moved > 3 + 2 * guard.noiseL();
+        return rate > FLOOR_L_MIN && moved > 3 + 2 * guard.noiseL();
+    }
+
+    /** Error of the learned slope itself, L/min. */
+    private double standingSd() {
+        return StrictMath.max(STEADY_SD_L_MIN, 0.6 * fill.cautiousSpreadLMin());
     }
 
     private void begin(Motion to, @Nullable Candidate c) {

@@ -2,8 +2,9 @@ package bywash.rules.detect;
 
 import bywash.rules.detect.FlowFinding.Verdict;
 import bywash.rules.detect.TopUpWatch.Line;
-import bywash.rules.detect.VesselFlow.Motion;
 import bywash.rules.event.OperatorEntry;
+import bywash.rules.site.Device;
+import bywash.rules.site.Probe;
 import bywash.rules.site.Quantity;
 import bywash.rules.site.Site;
 import bywash.rules.site.Vessel;
@@ -31,23 +32,28 @@ public final class WaterBalance {
 
     public WaterBalance(Site site) {
         this.site = site;
-        double bedsL = site.vessels(VesselRole.GROW_BED).stream()
-                        .mapToDouble(Vessel::volumeL)
-                        .sum()
-                * BED_WATER_SHARE;
-        double pipesL = site.vessels(VesselRole.FISH_TANK).stream()
-                        .mapToDouble(Vessel::volumeL)
-                        .sum()
-                * PIPES_SHARE;
+        Hold hold = new Hold(
+                site.vessels(VesselRole.GROW_BED).size(),
+                volumeL(site, VesselRole.GROW_BED) * BED_WATER_SHARE,
+                volumeL(site, VesselRole.FISH_TANK) * PIPES_SHARE);
+        boolean told = site.probes().stream().anyMatch(p -> p.device() == Device.PUMP);
+        Pump pump = told ? Pump.TOLD : Pump.UNTOLD;
         for (Vessel vessel : site.vessels()) {
             if (vessel.shape() != null
                     && site.probe(vessel.id(), Quantity.LEVEL).isPresent()) {
                 double noiseL = vessel.shape().areaM2(vessel.shape().heightMm() / 2) * START_NOISE_MM;
+                Duration every = site.probe(vessel.id(), Quantity.LEVEL)
+                        .map(Probe::every)
+                        .orElseThrow();
                 boolean sump = vessel.role() == VesselRole.SUMP;
-                flows.put(vessel.id(), new VesselFlow(noiseL, sump ? bedsL : 0, pipesL));
+                flows.put(vessel.id(), new VesselFlow(noiseL, sump ? hold : Hold.NONE, every, sump ? pump : Pump.NONE));
             }
         }
         this.words = new FindingWords(site, flows);
+    }
+
+    private static double volumeL(Site site, VesselRole role) {
+        return site.vessels(role).stream().mapToDouble(Vessel::volumeL).sum();
     }
 
     /** A believable level; depth in mm above the floor, within the vessel. */

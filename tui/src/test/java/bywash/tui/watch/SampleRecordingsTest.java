@@ -47,14 +47,14 @@ class SampleRecordingsTest {
                         new Label(AlarmKind.CHLORINE_RISK, "system", 210, 15));
             case HOSE_IN_SUMP ->
                 List.of(
-                        new Label(AlarmKind.UNPLANNED_INFLOW, "sump", 240, 12),
+                        new Label(AlarmKind.UNPLANNED_INFLOW, "sump", 240, 14),
                         new Label(AlarmKind.CHLORINE_RISK, "system", 240, 15));
             case PUMP_STOP_RESTART -> List.of(new Label(AlarmKind.PUMP_STOPPED, "sump", 200, 2));
             case TOP_UP_DRIBBLING -> List.of(new Label(AlarmKind.LINE_NOT_SHUT, "sump", 215, 10));
             case PROBE_SILENT -> List.of(new Label(AlarmKind.PROBE_SILENT, "sump-level", 200, 2));
             case RAIN ->
                 List.of(
-                        new Label(AlarmKind.UNPLANNED_INFLOW, "sump", 240, 32),
+                        new Label(AlarmKind.UNPLANNED_INFLOW, "sump", 240, 36),
                         new Label(AlarmKind.CHLORINE_RISK, "system", 240, 60));
         };
     }

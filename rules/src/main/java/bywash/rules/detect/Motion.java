@@ -1,0 +1,10 @@
+package bywash.rules.detect;
+
+/** What the volume of one vessel alone says. */
+enum Motion {
+    LEARNING,
+    STEADY,
+    IN,
+    OUT,
+    DRAINING_BACK
+}

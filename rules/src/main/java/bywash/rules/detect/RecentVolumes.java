@@ -1,0 +1,50 @@
+package bywash.rules.detect;
+
+import java.util.ArrayDeque;
+import org.jspecify.annotations.Nullable;
+
+/** The volumes of the last minutes. */
+final class RecentVolumes {
+    private static final double KEPT_MIN = 2.5;
+    private static final int FEWEST = 4;
+
+    private final ArrayDeque<Point> points = new ArrayDeque<>();
+
+    /** A volume at a time. */
+    record Point(double tMin, double volumeL) {}
+
+    void add(Point p) {
+        points.addLast(p);
+        while (points.size() > FEWEST && p.tMin() - points.getFirst().tMin() > KEPT_MIN) {
+            points.removeFirst();
+        }
+    }
+
+    void clear() {
+        points.clear();
+    }
+
+    /** The youngest that is at least so old against the last; null where there is none. */
+    @Nullable
+    Point earlier(double minutes) {
+        Point found = null;
+        for (Point each : points) {
+            if (points.getLast().tMin() - each.tMin() >= minutes) {
+                found = each;
+            }
+        }
+        return found;
+    }
+
+    /** The least of the last {@value #FEWEST}: a level that holds, not a spike. NaN without any. */
+    double sureL() {
+        double least = Double.NaN;
+        int skip = points.size() - FEWEST;
+        for (Point each : points) {
+            if (skip-- <= 0) {
+                least = Double.isNaN(least) ? each.volumeL() : StrictMath.min(least, each.volumeL());
+            }
+        }
+        return least;
+    }
+}

@@ -16,7 +16,8 @@ final class BedBook {
     private static final double CHUNK_MIN = 1;
     private static final double LEAST_DRAIN_MIN = 0.8;
     private static final int BLOCKS_LEARNED = 30;
-    private static final double GOOD_MISFIT = 3;
+    private static final int PATIENCE = 60;
+    private static final double GOOD_MISFIT = 1.8;
 
     /** Guesses so near the best in log likelihood must agree before the book is heard. */
     private static final double LIKELY = 3;
@@ -35,6 +36,7 @@ final class BedBook {
     private double firstInChunkMin;
     private double drainMin = 2;
     private int blocks;
+    private int startedAt;
     private boolean moving;
     private int heardFrom = BLOCKS_LEARNED;
 
@@ -106,6 +108,10 @@ final class BedBook {
         double length = StrictMath.max(0.2, tMin - start);
         blockStartMin = Double.NaN;
         blocks++;
+        if (blocks > startedAt + PATIENCE && guesses.get(0).misfit > GOOD_MISFIT) {
+            startAnew();
+            return;
+        }
         if (blocks == heardFrom) {
             guesses.forEach(each -> each.ramps().clear());
         }
@@ -121,6 +127,14 @@ final class BedBook {
         }
         guesses = next;
         atMin = tMin;
+    }
+
+    /** No guess fits: all went astray together, so they are dropped and the next drains begin a new book. */
+    private void startAnew() {
+        guesses.clear();
+        atMin = Double.NaN;
+        startedAt = blocks;
+        heardFrom = blocks + BLOCKS_LEARNED;
     }
 
     /** Which beds drained, and which of them last. */

@@ -18,6 +18,8 @@ final class BedFilter {
     private static final double FLOW_WALK_VAR = 0.05 * 0.05 / 60;
     private static final double FIRST_TRIP_L = 78;
     private static final double FIRST_TRIP_SD = 18;
+    private static final double LEAST_TRIP_L = 35;
+    private static final double MOST_TRIP_L = 120;
     private static final double LEAST_TRIP_SD = 3;
     private static final double SPACING_MIN = 2;
 
@@ -169,7 +171,7 @@ final class BedFilter {
         double var = p[i][i] + LEAST_TRIP_SD * LEAST_TRIP_SD;
         double gain = StrictMath.max(0.08, 1.0 / (drains[i] + 1)) * tripVar[i] / (tripVar[i] + p[i][i]);
         double miss = x[i] - tripL[i];
-        tripL[i] += gain * miss;
+        tripL[i] = StrictMath.max(LEAST_TRIP_L, StrictMath.min(MOST_TRIP_L, tripL[i] + gain * miss));
         double seen = StrictMath.max(LEAST_TRIP_SD * LEAST_TRIP_SD, miss * miss);
         tripVar[i] += gain * (StrictMath.min(seen, 4 * tripVar[i]) - tripVar[i]) * (p[i][i] < var ? 1 : 0.5);
         tripVar[i] = StrictMath.max(LEAST_TRIP_SD * LEAST_TRIP_SD, tripVar[i]);

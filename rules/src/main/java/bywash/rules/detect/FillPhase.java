@@ -24,6 +24,7 @@ final class FillPhase {
     /** Slopes over several phases bear each other out: less is asked of them than of one vessel without beds. */
     private static final double BEDS_SHARE = 0.82;
 
+    private static final double DOUBTED_SPREAD = 0.6;
     private static final double LEAST_SPREAD = 0.1;
 
     private record Phase(double endMin, double slope, double se) {}
@@ -110,6 +111,14 @@ final class FillPhase {
             java.util.Arrays.sort(sorted);
             roughLMin = sorted[sorted.length / 4];
         }
+    }
+
+    /** What was learned is wrong: learn it again, and trust it less. */
+    void relearn() {
+        phases = 0;
+        slopeCount = 0;
+        lagging.clear();
+        spreadLMin = StrictMath.max(spreadLMin, DOUBTED_SPREAD);
     }
 
     /** One volume inside a fill phase. */

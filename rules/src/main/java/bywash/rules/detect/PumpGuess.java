@@ -29,6 +29,7 @@ final class PumpGuess {
     private double suspectMin = Double.NaN;
     private @Nullable SlopeFit suspect;
     private double suspectRate;
+    private boolean refreshed;
 
     void add(double tMin, double volumeL) {
         times[count % times.length] = tMin;
@@ -88,7 +89,18 @@ final class PumpGuess {
     void watch(double nowMin, double rateLMin, SlopeFit fresh) {
         suspectMin = nowMin;
         suspectRate = rateLMin;
+        refreshed = false;
         suspect = fresh;
+    }
+
+    /** Whether the sudden flow is long enough ago that a slope of its own shows if it slows down. */
+    boolean wantsFresh(double nowMin) {
+        return !refreshed && nowMin - suspectMin > WATCH_MIN;
+    }
+
+    void fresh(SlopeFit fit) {
+        suspect = fit;
+        refreshed = true;
     }
 
     Outcome outcome(double nowMin) {
@@ -98,12 +110,9 @@ final class PumpGuess {
             return Outcome.WATCHING;
         }
         double share = c.rateLMin() / suspectRate;
-        if (share > 0.75) {
-            return Outcome.FLOWS_ON;
-        }
-        if (share < 0.6 || age > LONGEST_WATCH_MIN) {
+        if (share < 0.6 && (refreshed ? age > LONGEST_WATCH_MIN : age > WATCH_MIN)) {
             return Outcome.SLOWED_DOWN;
         }
-        return Outcome.WATCHING;
+        return age < LONGEST_WATCH_MIN ? Outcome.WATCHING : share > 0.6 ? Outcome.FLOWS_ON : Outcome.SLOWED_DOWN;
     }
 }

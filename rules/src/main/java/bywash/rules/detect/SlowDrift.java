@@ -15,6 +15,8 @@ import org.jspecify.annotations.Nullable;
 final class SlowDrift {
     private static final int[] LENGTHS = {20, 26, 32, 40, 60};
 
+    private static final int MEAN_OVER = 20;
+
     private final List<SlowWindow> windows;
     private final boolean siphons;
     private final double[] minutes = new double[(1 + SlowWindow.BEFORE) * LENGTHS[LENGTHS.length - 1]];
@@ -65,6 +67,32 @@ final class SlowDrift {
         for (SlowWindow window : windows) {
             window.look(minutes, count, hold);
         }
+    }
+
+    /** Rate that the loudest window in the given direction shows, L/min; NaN where none is ready. */
+    double rateLMin(boolean in) {
+        SlowWindow found = null;
+        for (SlowWindow window : windows) {
+            if (in == window.sign() > 0 && window.score() > (found == null ? 0 : found.score())) {
+                found = window;
+            }
+        }
+        return found == null ? Double.NaN : found.rateLMin();
+    }
+
+    /** Mean of the last minutes less that of as many before {@code minutesBack}, L; NaN where it is not known. */
+    double changeL(double minutesBack) {
+        int back = (int) minutesBack;
+        if (back + MEAN_OVER > StrictMath.min(count, minutes.length) || back < MEAN_OVER) {
+            return Double.NaN;
+        }
+        double now = 0;
+        double before = 0;
+        for (int i = 1; i <= MEAN_OVER; i++) {
+            now += minutes[(count - i) % minutes.length];
+            before += minutes[(count - back - i) % minutes.length];
+        }
+        return (now - before) / MEAN_OVER;
     }
 
     /** The window that shows a slow flow most clearly; null where none does. */

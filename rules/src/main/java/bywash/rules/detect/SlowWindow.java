@@ -5,8 +5,10 @@ package bywash.rules.detect;
  * The younger minutes of the window now count for more, since a ramp shows there first.
  */
 final class SlowWindow {
-    private static final double SIGMAS = 5.2;
+    private static final double SIGMAS = 5.3;
     private static final double LEAST_L = 6;
+    private static final int GROWTH_OVER = 4;
+    private static final double MOST_OF_MEAN = 12;
     private static final double YOUNG = 2;
     /** Lengths that the reference spans. */
     static final int BEFORE = 3;
@@ -22,7 +24,8 @@ final class SlowWindow {
     private double varianceL2 = START_SPREAD_L * START_SPREAD_L;
     private double driftL;
     private double differenceL = Double.NaN;
-    private double previousL = Double.NaN;
+    private final double[] earlierL = new double[GROWTH_OVER];
+    private int looks;
     private int seen;
 
     SlowWindow(int length) {
@@ -48,7 +51,7 @@ final class SlowWindow {
 
     void clear() {
         differenceL = Double.NaN;
-        previousL = Double.NaN;
+        java.util.Arrays.fill(earlierL, Double.NaN);
     }
 
     /** A minute has passed; {@code ring} holds the means of the last minutes. */
@@ -56,7 +59,8 @@ final class SlowWindow {
         if (count < (1 + BEFORE) * length) {
             return;
         }
-        previousL = differenceL;
+        earlierL[looks % GROWTH_OVER] = differenceL;
+        looks++;
         differenceL = difference(ring, count);
         if (hold) {
             return;
@@ -113,17 +117,43 @@ final class SlowWindow {
         return excess() > 0 ? 1 : -1;
     }
 
-    /** Rate that the growth of the difference shows, L/min; a ramp makes it grow by its rate. */
+    /** Rate that difference and growth show together, L/min: they tell how long ago a ramp began, and so its rate. */
     double rateLMin() {
         double mean = differenceL / length;
-        double growth = differenceL - previousL;
-        return Double.isNaN(growth) || growth * mean < 0 || StrictMath.abs(growth) > 3 * StrictMath.abs(mean)
-                ? 1.5 * mean
-                : StrictMath.max(StrictMath.abs(growth), StrictMath.abs(mean)) * StrictMath.signum(mean);
+        double growth = growthL();
+        if (!(growth * mean > 0)) {
+            return 1.5 * mean;
+        }
+        double rate = StrictMath.abs(growth) / share((int) ageMin());
+        double most = MOST_OF_MEAN * StrictMath.abs(mean);
+        return StrictMath.signum(mean) * StrictMath.max(StrictMath.abs(mean), StrictMath.min(most, rate));
     }
 
-    /** Minutes back to the onset that rate and difference make. */
+    private double growthL() {
+        return (differenceL - earlierL[looks % GROWTH_OVER]) / GROWTH_OVER;
+    }
+
+    /** Share of the window's weight in its last minutes: by so much a ramp of that age grows the difference. */
+    private double share(int age) {
+        double sum = 0;
+        for (int i = StrictMath.max(0, length - age); i < length; i++) {
+            sum += weights[i];
+        }
+        return sum;
+    }
+
+    /** Minutes back to the onset that difference and growth make. */
     double ageMin() {
-        return length / 2.0 + differenceL / rateLMin();
+        double ratio = differenceL / growthL();
+        double share = 0;
+        double grown = 0;
+        for (int age = 1; age <= length; age++) {
+            share += weights[length - age];
+            grown += share;
+            if (!(grown / share < ratio)) {
+                return age;
+            }
+        }
+        return length;
     }
 }

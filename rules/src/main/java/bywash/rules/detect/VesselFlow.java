@@ -29,15 +29,12 @@ final class VesselFlow {
     private final double pipesL;
     private final RecentVolumes recent = new RecentVolumes();
     private final ArrayDeque<Point> pending = new ArrayDeque<>();
+    private final FoundFlow found = new FoundFlow();
     private Motion motion = Motion.LEARNING;
-    private @Nullable Candidate flow;
-    private @Nullable SlopeFit lately;
     private final double everyMin;
     private final boolean pumpTold;
     private final boolean mayDrainBack;
     private final PumpGuess guess = new PumpGuess();
-    private double slowRate;
-    private double onsetMin;
     private double drainEndMin = -1e9;
     private double drainStartMin = Double.NaN;
     private double drainStartL;
@@ -212,9 +209,7 @@ final class VesselFlow {
         book.loosenTotal();
         slow.clear();
         guess.clear();
-        flow = null;
-        lately = null;
-        slowRate = 0;
+        found.clear();
         drainStartMin = Double.NaN;
         if (motion != Motion.LEARNING) {
             motion = Motion.STEADY;
@@ -287,14 +282,18 @@ final class VesselFlow {
         return !pumpTold && mayDrainBack && bedsL == 0 && PumpGuess.sudden(c.rateLMin());
     }
 
-    /** Without a pump's word, a sudden flow is watched for two minutes: does it slow down? */
+    /** Without a pump's word, a sudden flow is watched for some minutes: does it slow down? */
     private void watched(double nowMin) {
         Candidate in = glr.best(true, standingSd());
         Candidate out = glr.best(false, standingSd());
         boolean rises = in != null && (out == null || in.logRatio() > out.logRatio());
         motion = rises ? Motion.DRAINING_BACK : Motion.STEADY;
         switch (guess.outcome(nowMin)) {
-            case WATCHING -> {}
+            case WATCHING -> {
+                if (guess.wantsFresh(nowMin)) {
+                    guess.fresh(glr.mark(lastMin));
+                }
+            }
             case FLOWS_ON -> {
                 guess.clear();
                 begin(rises ? Motion.IN : Motion.OUT, rises ? in : out);
@@ -321,39 +320,26 @@ final class VesselFlow {
     }
 
     private void begin(Motion to, @Nullable Candidate c) {
-        if (c == null) {
-            return;
+        if (c != null) {
+            motion = to;
+            found.begin(c, glr);
         }
-        motion = to;
-        flow = c;
-        onsetMin = c.onsetMin();
-        glr.keep(c);
-        lately = null;
     }
 
     private void begin(Motion to, double fromMin, double rate) {
         motion = to;
-        flow = null;
-        slowRate = rate;
-        onsetMin = fromMin;
-        lately = null;
+        found.begin(fromMin, rate);
     }
 
-    /** A flow stands: it ends when the last minutes show clearly less than its rate. */
+    /** A flow stands: until it ends, or the mean level says that it never was. */
     private void follow(double nowMin) {
-        if (lately == null) {
-            lately = glr.mark(lastMin);
-            return;
-        }
-        double age = nowMin - lately.onsetMin();
-        double rate = StrictMath.abs(rateLMin());
-        double sign = motion == Motion.IN ? 1 : -1;
-        double now = lately.rateLMin() * sign;
-        boolean sure = lately.seLMin() < 0.08 * rate + 0.1;
-        if (age > (bedsL > 0 ? 6 : 2) && sure && now + 2 * lately.seLMin() < 0.5 * rate) {
+        boolean in = motion == Motion.IN;
+        found.refine(in, glr, standingSd(), slow);
+        if (bedsL > 0 && found.contradicted(nowMin, 0.5 * bedsL + 40, slow)) {
+            fill.relearn();
             rebase();
-        } else if (age > 20 || (age > 8 && sure)) {
-            lately = glr.mark(lastMin);
+        } else if (found.stopped(in ? 1 : -1, new FoundFlow.Moment(nowMin, lastMin), bedsL > 0 ? 6 : 2, glr)) {
+            rebase();
         }
     }
 
@@ -363,15 +349,15 @@ final class VesselFlow {
 
     /** Signed, L/min. */
     double rateLMin() {
-        return flow != null ? flow.rateLMin() : slowRate;
+        return found.rateLMin();
     }
 
     double rateSeLMin() {
-        return flow != null ? flow.seLMin() : StrictMath.abs(slowRate) * 0.3;
+        return found.rateSeLMin();
     }
 
     double onsetMin() {
-        return onsetMin;
+        return found.onsetMin();
     }
 
     double volumeL() {

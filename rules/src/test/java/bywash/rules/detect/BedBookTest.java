@@ -1,0 +1,70 @@
+package bywash.rules.detect;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+
+/** The book is told exactly when drains begin and end, as its own sake: how these are seen is tested elsewhere. */
+class BedBookTest {
+    private final KnownSump sump = new KnownSump(new double[] {5, 6.5, 8}, new double[] {66, 75, 84}, 8);
+    private final BedBook book = new BedBook(3);
+    private boolean draining;
+    private long second;
+
+    private void run(double minutes) {
+        double until = second + minutes * 60;
+        while (second < until) {
+            double before = sump.sumpL;
+            sump.step();
+            boolean rises = sump.sumpL > before;
+            double tMin = second / 60.0;
+            if (rises && !draining) {
+                book.drainBegins(tMin, 1.5);
+            } else if (!rises && draining) {
+                book.drainsOver(tMin);
+            }
+            draining = rises;
+            if (!rises && second % 10 == 0) {
+                book.filling(tMin, sump.readL(), 19.5, 1.5);
+            }
+            second++;
+        }
+    }
+
+    @Test
+    void isSeldomWrongForLongWhileNoWaterComesOrGoes() {
+        run(600);
+        int heard = 0;
+        for (int i = 0; i < 600; i++) {
+            run(1);
+            heard += StrictMath.max(book.logRatio(1), book.logRatio(-1)) > 5 ? 1 : 0;
+        }
+        assertTrue(book.learned());
+        assertTrue(heard < 30, "minutes " + heard);
+    }
+
+    @Test
+    void tellsASlowInflowFromBedsThatOnlyShareWater() {
+        run(600);
+        double before = sump.totalL();
+        sump.inflowLMin = 0.8;
+        run(45);
+        assertEquals(36, sump.totalL() - before, 1e-6);
+        assertTrue(book.logRatio(1) > 5, "in " + book.logRatio(1));
+        assertTrue(book.logRatio(-1) < 2, "out " + book.logRatio(-1));
+    }
+
+    @Test
+    void isNotHeardWhileWaterIsLetInAsPlanned() {
+        run(600);
+        book.moving(true);
+        sump.inflowLMin = 5;
+        run(20);
+        sump.inflowLMin = 0;
+        book.moving(false);
+        assertEquals(0, book.logRatio(1));
+        run(120);
+        assertTrue(book.logRatio(1) < 6, "in " + book.logRatio(1));
+    }
+}

@@ -108,8 +108,8 @@ final class DemoCommand implements Callable<Integer> {
             LoopbackBroker broker, List<RecordedLine> story, PacedClock clock, LiveWatch watch, CountDownLatch up) {
         try (MqttPublisher publisher = new MqttPublisher(broker.url())) {
             up.await();
-            clock.go();
             for (RecordedLine line : story) {
+                clock.holdAt(line.time());
                 Duration wait = Duration.between(clock.instant(), line.time());
                 while (!wait.isNegative() && !wait.isZero()) {
                     LockSupport.parkNanos(2_000_000);

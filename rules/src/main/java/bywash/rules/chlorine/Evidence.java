@@ -55,14 +55,22 @@ final class Evidence {
         if (mains.disinfectant() != Disinfectant.NONE && mains.residualMgL() > 0) {
             SignalBaseline t = signals.temperature();
             if (signals.temperatureHearing(at) == Hearing.GOOD) {
-                kind("Temperature", " Cel", t, mains.temperatureC() - t.usual(), 3, posterior, mainsShare);
+                kind(new Kind("Temperature", " Cel", t, mains.temperatureC() - t.usual(), 3), posterior, mainsShare);
             }
             SignalBaseline ph = signals.ph();
             if (signals.phHearing(at) == Hearing.GOOD) {
-                kind("pH", "", ph, mains.ph() - ph.usual(), 0.3, posterior, mainsShare);
+                kind(new Kind("pH", "", ph, mains.ph() - ph.usual(), 0.3), posterior, mainsShare);
             }
         }
     }
+
+    /**
+     * A quantity that mains water moves.
+     *
+     * @param whole how far a system of mains water alone would be from its usual
+     * @param least a smaller distance tells nothing
+     */
+    private record Kind(String name, String unit, SignalBaseline signal, double whole, double least) {}
 
     private void potential(Instant at, Posterior posterior, double arrived) {
         switch (signals.orpHearing(at)) {
@@ -101,29 +109,22 @@ final class Evidence {
         return (1 - FOULED - ELSE) * sum + FOULED * normal(riseMv, errorMv) + ELSE / ELSE_RANGE_MV;
     }
 
-    /** A quantity that mains water would move by {@code whole}; of no use where mains water is like the system's. */
-    private void kind(
-            String name,
-            String unit,
-            SignalBaseline signal,
-            double whole,
-            double least,
-            Posterior posterior,
-            double mainsShare) {
-        if (StrictMath.abs(whole) < least) {
+    private void kind(Kind kind, Posterior posterior, double mainsShare) {
+        if (StrictMath.abs(kind.whole) < kind.least) {
             return;
         }
-        double shift = signal.rise();
-        double spread = 2 * signal.spread();
+        double shift = kind.signal.rise();
+        double spread = 2 * kind.signal.spread();
         double factor = posterior.take(c -> {
             double share = StrictMath.max(mainsShare, StrictMath.min(0.5, c / 1000 / (mains.residualMgL() * KEPT)));
-            double expected = share * whole;
+            double expected = share * kind.whole;
             double error = StrictMath.sqrt(spread * spread + 0.25 * expected * expected);
             return (1 - MISLED) * normal(shift - expected, error) + MISLED * normal(shift, 4 * spread);
         });
         boolean matters = mainsShare > 0 || posterior.passed() > MATTERS;
         if (matters && (factor > 1.05 || factor < 0.95)) {
-            lines.add(String.format(Locale.ROOT, "%s: %+.2f%s from its usual (%s)", name, shift, unit, words(factor)));
+            lines.add(String.format(
+                    Locale.ROOT, "%s: %+.2f%s from its usual (%s)", kind.name, shift, kind.unit, words(factor)));
         }
     }
 

@@ -49,9 +49,14 @@ final class Forecast {
             return new Crossing(
                     limitUgL,
                     true,
-                    rise(at, now.highMgL(), inflow.highMgL(), systemL.lowL(), loss.lowPerHour(), limit),
-                    rise(at, now.likelyMgL(), inflow.likelyMgL(), systemL.likelyL(), loss.likelyPerHour(), limit),
-                    rise(at, now.lowMgL(), inflow.lowMgL(), systemL.highL(), loss.highPerHour(), limit));
+                    rise(at, new MixedTank(systemL.lowL(), now.highMgL()), inflow.highMgL(), loss.lowPerHour(), limit),
+                    rise(
+                            at,
+                            new MixedTank(systemL.likelyL(), now.likelyMgL()),
+                            inflow.likelyMgL(),
+                            loss.likelyPerHour(),
+                            limit),
+                    rise(at, new MixedTank(systemL.highL(), now.lowMgL()), inflow.lowMgL(), loss.highPerHour(), limit));
         }
         if (flowing() || now.highMgL() <= limit) {
             return Crossing.none(limitUgL);
@@ -64,11 +69,10 @@ final class Forecast {
                 fall(at, now.highMgL(), loss.lowPerHour(), limit));
     }
 
-    private @Nullable Instant rise(Instant at, double mgL, double inMgL, double litres, double perHour, double limit) {
-        if (mgL >= limit) {
+    private @Nullable Instant rise(Instant at, MixedTank tank, double inMgL, double perHour, double limit) {
+        if (tank.residualMgL() >= limit) {
             return at;
         }
-        MixedTank tank = new MixedTank(litres, mgL);
         MixedTank.Inflow in = new MixedTank.Inflow(StrictMath.min(10_000, flowLMin), inMgL);
         double low = 0;
         double high = 1;

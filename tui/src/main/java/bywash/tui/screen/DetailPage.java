@@ -83,6 +83,9 @@ final class DetailPage extends ScrollPage {
             lines.add(step == 1 ? "DO NOW" : "", INDENT, step + ". " + action, Style.PLAIN);
             step++;
         }
+        if (!detail.together().isEmpty()) {
+            lines.add("Incident", INDENT, "One with " + detail.together() + ".", Style.PLAIN);
+        }
         boolean start = true;
         for (String evidence : detail.evidence()) {
             lines.add(start ? "Evidence" : "", INDENT, evidence, Style.PLAIN);

@@ -142,7 +142,7 @@ public abstract class FormPage implements Page {
         body.heading(0, 0, body.width(), title().toUpperCase(java.util.Locale.ROOT) + "  " + purpose());
         int rows = body.height() - 1;
         int top = Math.max(0, Math.min(at + 2 - rows, lines.size() - rows));
-        lines.draw(body, 1, top, rows);
+        lines.drawUnder(body, 0, top, rows);
     }
 
     private String content(int i, int room) {

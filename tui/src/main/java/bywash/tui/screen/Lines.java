@@ -97,18 +97,18 @@ public final class Lines {
         return row + count;
     }
 
-    /** Draws from a line on, with how many lie above and below at the right of the first and the last row. */
-    void draw(Picture picture, int row, int from, int rows) {
+    /** Draws from a line on, as many as fit under a heading; how many lie above and below stands in the heading's end. */
+    void drawUnder(Picture picture, int heading, int from, int rows) {
         int count = Math.max(0, Math.min(rows, lines.size() - from));
         for (int i = 0; i < count; i++) {
-            draw(picture, row + i, lines.get(from + i));
+            draw(picture, heading + 1 + i, lines.get(from + i));
         }
         int below = lines.size() - from - count;
-        if (from > 0 && count > 1) {
-            picture.putBefore(row, width, " [" + from + " above]", Style.STRONG);
-        }
-        if (below > 0 && count > 0) {
-            picture.putBefore(row + count - 1, width, " [" + below + " more]", Style.STRONG);
+        String above = from > 0 ? from + " above" : "";
+        String more = below > 0 ? below + " below" : "";
+        String place = above + (above.isEmpty() || more.isEmpty() ? "" : ", ") + more;
+        if (!place.isEmpty()) {
+            picture.putBefore(heading, width, " " + place, Style.STRONG);
         }
     }
 

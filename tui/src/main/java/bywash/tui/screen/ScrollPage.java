@@ -50,7 +50,7 @@ public abstract class ScrollPage implements Page {
         all = lines.size();
         rows = Math.max(1, body.height() - 1);
         scroll(0);
-        lines.draw(body, 1, top, body.height() - 1);
+        lines.drawUnder(body, 0, top, body.height() - 1);
     }
 
     /** The heading; the title in capitals where nothing more is said. */

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -15,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param left how long until what happens, for this alarm and those of its incident
  * @param action steps in order
+ * @param together the other alarms of the same incident, in words; empty when it stands alone
  */
 public record AlarmDetail(
         AlarmLine line,
@@ -25,6 +27,7 @@ public record AlarmDetail(
         String why,
         String consequence,
         List<String> action,
+        String together,
         List<String> evidence,
         List<String> cautions) {
     public AlarmDetail {
@@ -46,6 +49,7 @@ public record AlarmDetail(
                 alarm.why(),
                 alarm.consequence(),
                 List.of(alarm.action().split("; ")),
+                together(alarm, frame),
                 chlorine ? frame.snapshot().residual().evidence() : List.of(),
                 cautions(chlorine));
     }
@@ -59,6 +63,15 @@ public record AlarmDetail(
                 .or(() -> alarms.stream().filter(AlarmLine::fresh).findFirst())
                 .map(alarm -> from(alarm, frame))
                 .orElse(null);
+    }
+
+    private static String together(AlarmView alarm, Frame frame) {
+        return frame.snapshot().alarms().stream()
+                .filter(a ->
+                        a.incident().equals(alarm.incident()) && !AlarmKey.of(a).equals(AlarmKey.of(alarm)))
+                .map(a -> a.kind().word() + " " + a.subject() + " ("
+                        + AlarmLine.from(a, frame).state() + ")")
+                .collect(Collectors.joining(", "));
     }
 
     private static String left(AlarmView alarm, Frame frame) {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bywash.tui.view.Frame;
 import bywash.tui.view.Losses;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** What the overview says, and what it must never say. */
@@ -60,6 +61,23 @@ final class OverviewTest {
             String text = text(frame, 80, 24);
             assertFalse(text.contains("~") || text.contains("more]"), text);
             assertFalse(text.contains(" of 4") || text.contains(" of 6"), text);
+        }
+    }
+
+    @Test
+    void aPageThatScrollsCutsNoLineAndSaysWhereItIs() {
+        ScreenModel model = new ScreenModel();
+        Keys.press(model, Frames.quiet(), "h");
+        String whole = Screens.draw(Frames.quiet(), model, false, 80, 400).text();
+        for (int i = 0; i < 40; i++) {
+            List<String> rows = Screens.draw(Frames.quiet(), model, false, 80, 12)
+                    .text()
+                    .lines()
+                    .toList();
+            rows.subList(2, 11).forEach(row -> assertTrue(whole.contains(row), row));
+            assertTrue(rows.get(1).endsWith(" below"), rows.get(1));
+            assertEquals(i > 0, rows.get(1).contains(i + " above"), rows.get(1));
+            Keys.press(model, Frames.quiet(), "v");
         }
     }
 

@@ -1,6 +1,7 @@
 package bywash.rules.detect;
 
 import bywash.rules.detect.FlowFinding.Verdict;
+import bywash.rules.detect.RampGlr.Candidate;
 import bywash.rules.site.Site;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
@@ -13,6 +14,8 @@ import org.jspecify.annotations.Nullable;
 final class FindingWords {
     private static final String OUTSIDE = "outside";
     private static final String UNKNOWN = "unknown";
+    private static final double SURE_SES = 3;
+    private static final double LEAST_FALL_L_MIN = 0.2;
 
     private final Site site;
     private final Map<String, VesselFlow> flows;
@@ -47,14 +50,14 @@ final class FindingWords {
     private FlowFinding moving(Vessel vessel, VesselFlow flow, Verdict verdict, Instant start, double nowMin) {
         double rate = flow.rateLMin();
         double minutes = nowMin - flow.onsetMin();
-        String source = rate > 0 ? source(vessel, flow) : UNKNOWN;
+        Source source = rate > 0 ? source(vessel, flow) : new Source(UNKNOWN, "");
         String why = String.format(
                 Locale.ROOT,
                 "Beyond noise and cycles: %+.1f +/- %.1f L/min for %.0f min. %s",
                 rate,
                 2 * flow.rateSeLMin(),
                 minutes,
-                rate > 0 ? sourceWords(source) : "");
+                source.words());
         return new FlowFinding(
                 vessel.id(),
                 verdict,
@@ -63,7 +66,7 @@ final class FindingWords {
                 rate * minutes,
                 flow.rateSeLMin() * minutes + flow.noiseL(),
                 at(start, flow.onsetMin()),
-                source,
+                source.id(),
                 overflowAt(vessel, flow, rate, start, nowMin),
                 dryAt(flow, rate, start, nowMin),
                 why.strip());
@@ -103,29 +106,40 @@ final class FindingWords {
         return Double.isFinite(value) ? value : 0;
     }
 
-    /** A reserve that falls as fast as this vessel rises is the source; with every reserve steady it is outside. */
-    private String source(Vessel vessel, VesselFlow flow) {
-        boolean allSeen = true;
+    /** Where water comes from, and the words that say how sure that is. */
+    private record Source(String id, String words) {}
+
+    /**
+     * A reserve that falls as fast as this vessel rises is the source; with every reserve surely steady it is outside.
+     * Until a reserve's own error tells these apart the source is unknown.
+     */
+    private Source source(Vessel vessel, VesselFlow flow) {
+        String steady = "";
         for (Vessel reserve : site.vessels(VesselRole.RESERVE)) {
             VesselFlow other = flows.get(reserve.id());
-            if (other == null || other.motion() == Motion.LEARNING) {
-                allSeen = false;
-            } else if (other.motion() == Motion.OUT && !reserve.id().equals(vessel.id())) {
-                double error = 2 * (other.rateSeLMin() + flow.rateSeLMin()) + 0.3 * flow.rateLMin();
-                if (StrictMath.abs(other.rateLMin() + flow.rateLMin()) < error) {
-                    return reserve.id();
-                }
+            if (reserve.id().equals(vessel.id())) {
+                continue;
             }
+            Candidate c = other == null || other.motion() == Motion.LEARNING ? null : other.since(flow.onsetMin());
+            if (other == null || c == null || !Double.isFinite(c.seLMin())) {
+                return new Source(UNKNOWN, "Where it comes from is not known: it counts as mains water.");
+            }
+            double fall = other.motion() == Motion.OUT ? -other.rateLMin() : -c.rateLMin();
+            double se = other.motion() == Motion.OUT ? other.rateSeLMin() : c.seLMin();
+            String words = String.format(Locale.ROOT, "%s falls at %.1f +/- %.1f L/min", reserve.id(), fall, 2 * se);
+            double error = 2 * (se + flow.rateSeLMin()) + 0.3 * flow.rateLMin();
+            if (fall > SURE_SES * se && fall > LEAST_FALL_L_MIN && StrictMath.abs(fall - flow.rateLMin()) < error) {
+                return new Source(reserve.id(), words + ", as fast as this rises: the water comes from there.");
+            }
+            if (fall + 2 * se > flow.rateLMin() / 2) {
+                return new Source(UNKNOWN, words + ", too early to say whether from there: it counts as mains water.");
+            }
+            steady = steady.isEmpty() ? words : steady + ", " + words;
         }
-        return allSeen ? OUTSIDE : UNKNOWN;
-    }
-
-    private static String sourceWords(String source) {
-        return switch (source) {
-            case OUTSIDE -> "No reserve falls: the water comes from outside and counts as mains water.";
-            case UNKNOWN -> "Where it comes from is not known: it counts as mains water.";
-            default -> "The level of " + source + " falls as fast: the water comes from there.";
-        };
+        return new Source(
+                OUTSIDE,
+                "No reserve falls" + (steady.isEmpty() ? "" : " (" + steady + ")")
+                        + ": the water comes from outside and counts as mains water.");
     }
 
     private static @Nullable Instant overflowAt(

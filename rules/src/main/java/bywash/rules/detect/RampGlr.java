@@ -180,6 +180,19 @@ final class RampGlr {
         return best;
     }
 
+    /** The candidate whose onset is nearest to {@code tMin}; null where there is none. */
+    @Nullable
+    Candidate near(double tMin) {
+        Candidate near = null;
+        for (Candidate c : candidates) {
+            double miss = StrictMath.abs(c.onsetMin - tMin);
+            if (near == null || miss < StrictMath.abs(near.onsetMin - tMin)) {
+                near = c;
+            }
+        }
+        return near;
+    }
+
     private void thin() {
         Iterator<Candidate> each = candidates.iterator();
         int index = 0;

@@ -356,6 +356,12 @@ final class VesselFlow {
         return found.rateSeLMin();
     }
 
+    /** What moves since about {@code tMin}, whether convincing or not; null where that is not known. */
+    @Nullable
+    Candidate since(double tMin) {
+        return glr.near(tMin);
+    }
+
     double onsetMin() {
         return found.onsetMin();
     }

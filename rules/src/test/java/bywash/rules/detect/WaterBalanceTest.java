@@ -39,7 +39,20 @@ class WaterBalanceTest {
         site.until("sump", Verdict.UNPLANNED_INFLOW, 6);
         site.run(3);
         assertEquals("reserve", site.finding("sump").source());
+        assertTrue(
+                site.finding("sump").why().contains("reserve falls at"),
+                site.finding("sump").why());
         assertEquals(Verdict.UNPLANNED_LOSS, site.finding("reserve").verdict());
+    }
+
+    @Test
+    void neverNamesOutsideWhileTheReserveMayBeTheSource() {
+        site.release(3);
+        site.until("sump", Verdict.UNPLANNED_INFLOW, 8);
+        for (int i = 0; i < 60; i++) {
+            site.run(0.25);
+            assertNotEquals("outside", site.finding("sump").source());
+        }
     }
 
     @Test

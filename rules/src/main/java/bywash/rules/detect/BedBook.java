@@ -24,7 +24,7 @@ final class BedBook {
 
     private static final double LEAST_L_MIN = 0.3;
     /** A wrong guess shows as a step that looks like a flow, so the book alone never raises one. */
-    private static final double MOST_HEARD = 9;
+    private static final double MOST_HEARD = 7;
 
     private final int beds;
     private List<BedFilter> guesses = new ArrayList<>();

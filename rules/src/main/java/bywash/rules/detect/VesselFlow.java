@@ -13,6 +13,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class VesselFlow {
     private static final double LOG_RATIO = 16;
+    /** With samples farther apart drains and fills blur; then slow means alone are heard. */
+    private static final double RESOLVES_DRAINS_MIN = 0.5;
+
     private static final double FLOOR_L_MIN = 0.35;
     private static final double STEADY_SD_L_MIN = 0.05;
     private static final double STILL_AFTER_MIN = 20;
@@ -306,7 +309,8 @@ final class VesselFlow {
     }
 
     private boolean convincing(@Nullable Candidate c, double nowMin) {
-        if (c == null || c.logRatio(standingSd()) < LOG_RATIO * fill.caution()) {
+        boolean unresolved = bedsL > 0 && everyMin > RESOLVES_DRAINS_MIN;
+        if (c == null || unresolved || c.logRatio(standingSd()) < LOG_RATIO * fill.caution()) {
             return false;
         }
         double rate = StrictMath.abs(c.rateLMin());

@@ -2,6 +2,7 @@ package bywash.tui.view;
 
 import bywash.rules.engine.ProbeStatus;
 import bywash.rules.engine.Snapshot;
+import bywash.rules.engine.VesselStatus;
 import bywash.rules.site.Quantity;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -39,7 +40,7 @@ public record OverviewView(
                 .sorted((a, b) -> b.tone().compareTo(a.tone()))
                 .toList();
         String unprobed = s.vessels().stream()
-                .filter(v -> v.flow() == null)
+                .filter(v -> !probed(s, v))
                 .map(v -> v.vessel().id() + " " + units.volume(v.vessel().volumeL()))
                 .collect(Collectors.joining(", "));
         return new OverviewView(
@@ -48,7 +49,7 @@ public record OverviewView(
                 Headline.from(frame),
                 readings,
                 s.vessels().stream()
-                        .filter(v -> v.flow() != null)
+                        .filter(v -> probed(s, v))
                         .map(v -> VesselLine.from(v, frame))
                         .toList(),
                 unprobed,
@@ -56,5 +57,9 @@ public record OverviewView(
                 ChlorineView.from(frame),
                 s.alarms().stream().map(a -> AlarmLine.from(a, frame)).toList(),
                 LogLine.newest(frame, LOG_LINES));
+    }
+
+    private static boolean probed(Snapshot s, VesselStatus vessel) {
+        return s.site().probe(vessel.vessel().id(), Quantity.LEVEL).isPresent();
     }
 }

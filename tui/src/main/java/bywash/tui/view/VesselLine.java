@@ -39,7 +39,7 @@ public record VesselLine(
                 units.volume(status.volumeL()),
                 units.netFlow(flow == null ? Double.NaN : flow.rateLMin()),
                 units.height(status.freeboardMm()),
-                flow == null ? "" : word(flow),
+                flow == null ? "waiting" : word(flow),
                 flow == null ? "" : left(flow, frame.at()),
                 flow == null ? Tone.PLAIN : tone(flow));
     }

@@ -152,7 +152,10 @@ final class Frames {
         FlowFinding learning =
                 new FlowFinding("sump", Verdict.LEARNING, Double.NaN, 0, 0, 0, null, "unknown", null, null, "");
         List<VesselStatus> vessels = List.of(
-                new VesselStatus(SUMP, Double.NaN, Double.NaN, Double.NaN, learning), unprobed(TANK), unprobed(BED));
+                new VesselStatus(SUMP, Double.NaN, Double.NaN, Double.NaN, learning),
+                new VesselStatus(RESERVE, Double.NaN, Double.NaN, Double.NaN, null),
+                unprobed(TANK),
+                unprobed(BED));
         return frame(site(Units.METRIC), probes, vessels, clean(), List.of(), null);
     }
 

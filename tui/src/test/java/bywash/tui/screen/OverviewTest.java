@@ -40,6 +40,13 @@ final class OverviewTest {
     }
 
     @Test
+    void aVesselWhoseProbeHasSentNothingYetIsNotCalledOneWithoutAProbe() {
+        String text = text(Frames.waiting(), 80, 24);
+        assertTrue(text.contains("no level probe: fish-tank 1500 L, bed-1 180 L\n"), text);
+        assertTrue(text.lines().anyMatch(l -> l.matches(" +reserve +\\[ +\\].*waiting")), text);
+    }
+
+    @Test
     void aLostFeedIsInTheTopLineAtAnyWidth() {
         for (int width : new int[] {30, 40, 60, 80, 120}) {
             String top = text(Frames.feedLost(), width, 24).lines().findFirst().orElse("");

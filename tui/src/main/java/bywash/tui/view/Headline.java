@@ -18,7 +18,7 @@ public record Headline(String text, Tone tone) {
         Snapshot s = frame.snapshot();
         List<String> outside = s.probes().stream()
                 .map(p -> ReadingLine.from(p, frame, 1))
-                .filter(r -> r.tone() != Tone.PLAIN)
+                .filter(r -> r.tone() != Tone.PLAIN && !r.word().equals(ReadingLine.SUSPECT))
                 .map(r -> r.name() + " is " + r.word() + " (" + r.value()
                         + (r.band().isEmpty() ? "" : ", good: " + r.band()) + ")")
                 .toList();
@@ -28,6 +28,15 @@ public record Headline(String text, Tone tone) {
         }
         if (!s.feedUp()) {
             return new Headline("! The feed is lost: nothing below is fresh. " + s.feedDetail(), Tone.WARNING);
+        }
+        List<String> doubted = s.probes().stream()
+                .filter(p -> !p.suspect().isEmpty())
+                .map(p -> p.probe().id() + ": " + p.suspect())
+                .toList();
+        if (!doubted.isEmpty()) {
+            return new Headline(
+                    "No alarm, but readings are suspect: " + String.join("; ", doubted) + ". See probe care.",
+                    Tone.PLAIN);
         }
         String unknown = unknown(s);
         if (!unknown.isEmpty()) {

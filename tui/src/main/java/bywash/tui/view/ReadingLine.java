@@ -25,6 +25,9 @@ public record ReadingLine(
         Tone tone,
         List<Double> trend,
         double trendSpan) {
+    /** The word of a reading that the probes' book doubts. */
+    static final String SUSPECT = "suspect";
+
     private static final Duration SPAN = Duration.ofMinutes(30);
 
     static ReadingLine from(ProbeStatus status, Frame frame, int columns) {
@@ -52,8 +55,13 @@ public record ReadingLine(
             case SILENT -> "SILENT";
             case STUCK -> "STUCK";
             case IMPLAUSIBLE -> "NOT CREDIBLE";
-            case GOOD -> limits(status);
+            case GOOD -> suspect(limits(status), status);
         };
+    }
+
+    /** What the probes' book doubts is not called good; out of its band it is still that. */
+    private static String suspect(String word, ProbeStatus status) {
+        return word.equals("good") && !status.suspect().isEmpty() ? SUSPECT : word;
     }
 
     private static String limits(ProbeStatus status) {

@@ -49,6 +49,15 @@ final class PicturesTest {
                         both("sheet-chosen", CareFrames.valveOpen(), "r4"),
                         both("batches", CareFrames.valveOpen(), "b"),
                         both("way-back", CareFrames.valveOpen(), "w"),
+                        both("stock", SeasonFrames.stocked(), "s"),
+                        both("nitrogen", SeasonFrames.stocked(), "f"),
+                        both("fishless", SeasonFrames.fishless(), "f"),
+                        both("probe-care", SeasonFrames.stocked(), "c"),
+                        ascii("stock", SeasonFrames.stocked(), "s"),
+                        ascii("nitrogen", SeasonFrames.stocked(), "f"),
+                        ascii("fishless", SeasonFrames.fishless(), "f"),
+                        ascii("probe-care", SeasonFrames.stocked(), "c"),
+                        both("suspect", SeasonFrames.stocked(), ""),
                         both("help", Frames.quiet(), "h"),
                         both("leave", Frames.quiet(), "q"),
                         both("acknowledge", Frames.valveOpen(), "a"),
@@ -95,6 +104,12 @@ final class PicturesTest {
 
     private static Stream<Arguments> both(String name, Frame frame, String keys) {
         return Stream.of(Arguments.of(name, frame, keys, true, 80, 24), Arguments.of(name, frame, keys, true, 120, 40));
+    }
+
+    private static Stream<Arguments> ascii(String name, Frame frame, String keys) {
+        return Stream.of(
+                Arguments.of(name + "-ascii", frame, keys, false, 80, 24),
+                Arguments.of(name + "-ascii", frame, keys, false, 120, 40));
     }
 
     @Test

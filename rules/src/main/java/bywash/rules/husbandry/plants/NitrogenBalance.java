@@ -97,8 +97,13 @@ public final class NitrogenBalance {
                         : String.format(Locale.ROOT, "The feed brings %.2f g of N a day;", made));
         parts.add(
                 taken.high() == 0
-                        ? "nothing is planted on record."
-                        : String.format(Locale.ROOT, "the beds take %.2f to %.2f.", taken.low(), taken.high()));
+                        ? (Double.isNaN(made) ? "Nothing" : "nothing") + " is planted on record."
+                        : String.format(
+                                Locale.ROOT,
+                                "%s beds take %.2f to %.2f.",
+                                Double.isNaN(made) ? "The" : "the",
+                                taken.low(),
+                                taken.high()));
         if (!Double.isNaN(made) && taken.high() > 0) {
             parts.add(String.format(
                     Locale.ROOT,

@@ -109,7 +109,7 @@ class NitrogenBalanceTest {
         NitrogenStatus nothing = NitrogenBalance.of(VOLUME_L, Double.NaN, beds.status(), List.of(), day(1));
         assertEquals(Verdict.NOT_KNOWN, nothing.verdict());
         assertEquals(
-                "Nitrogen is not known. No feed on record. nothing is planted on record. No nitrate test on record: test.",
+                "Nitrogen is not known. No feed on record. Nothing is planted on record. No nitrate test on record: test.",
                 nothing.words());
         book(new Plant(day(0), "bed-1", "lettuce", 1));
         NitrogenStatus old = NitrogenBalance.of(VOLUME_L, 2, beds.status(), List.of(nitrate(0, 50)), day(20));

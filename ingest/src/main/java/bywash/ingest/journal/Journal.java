@@ -32,7 +32,8 @@ public final class Journal implements AutoCloseable {
     private final InstantSource clock;
     private @Nullable JournalStore store;
     private JournalState state = JournalState.GOOD;
-    private long unkept;
+    private volatile long kept;
+    private volatile long unkept;
 
     private Journal(@Nullable JournalFile file, InstantSource clock) {
         this.file = file;
@@ -64,6 +65,11 @@ public final class Journal implements AutoCloseable {
 
     public JournalState state() {
         return state;
+    }
+
+    /** Messages, entries, states, transitions and rollups kept since it was opened. */
+    public long kept() {
+        return kept;
     }
 
     /** Messages, entries, transitions and rollups that could not be kept. */
@@ -181,11 +187,14 @@ public final class Journal implements AutoCloseable {
         attempt(s -> s.limitPages(pages));
     }
 
-    private boolean counted(int lines, boolean kept) {
-        if (!kept) {
+    @SuppressWarnings("NonAtomicVolatileUpdate") // one thread writes; others read
+    private boolean counted(int lines, boolean good) {
+        if (good) {
+            kept += lines;
+        } else {
             unkept += lines;
         }
-        return kept;
+        return good;
     }
 
     private interface Work {

@@ -60,7 +60,7 @@ interface Link {
         return version == Version.V5 ? new Mqtt5Link(builder, login, ends) : new Mqtt3Link(builder, login, ends);
     }
 
-    private static MqttClientTransportConfig transport(BrokerSettings broker) throws FileFault {
+    static MqttClientTransportConfig transport(BrokerSettings broker) throws FileFault {
         Endpoint at = Endpoint.of(broker.url());
         MqttClientTransportConfigBuilder transport = MqttClientTransportConfig.builder()
                 .serverHost(at.host())

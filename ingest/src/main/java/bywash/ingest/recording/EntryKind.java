@@ -28,6 +28,10 @@ enum EntryKind {
     ACKNOWLEDGE("acknowledge", OperatorEntry.Acknowledge.class),
     SHELVE("shelve", OperatorEntry.Shelve.class),
     UNSHELVE("unshelve", OperatorEntry.Unshelve.class),
+    MAINTENANCE_START("maintenance-start", OperatorEntry.MaintenanceStart.class),
+    MAINTENANCE_END("maintenance-end", OperatorEntry.MaintenanceEnd.class),
+    OUT_OF_SERVICE("out-of-service", OperatorEntry.OutOfService.class),
+    RETURN_TO_SERVICE("return-to-service", OperatorEntry.ReturnToService.class),
     NOTE("note", OperatorEntry.Note.class),
     STEP_DONE("step-done", OperatorEntry.StepDone.class);
 

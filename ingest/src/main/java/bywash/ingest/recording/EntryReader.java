@@ -45,6 +45,10 @@ final class EntryReader {
             case ACKNOWLEDGE -> new OperatorEntry.Acknowledge(at, f.textOrNull("alarm"), f.textOrNull("subject"));
             case SHELVE -> new OperatorEntry.Shelve(at, f.text("alarm"), f.text("subject"), f.duration("duration"));
             case UNSHELVE -> new OperatorEntry.Unshelve(at, f.text("alarm"), f.text("subject"));
+            case MAINTENANCE_START -> AlarmEntries.maintenanceStart(at, f);
+            case MAINTENANCE_END -> new OperatorEntry.MaintenanceEnd(at, f.text("subject"));
+            case OUT_OF_SERVICE -> AlarmEntries.outOfService(at, f);
+            case RETURN_TO_SERVICE -> new OperatorEntry.ReturnToService(at, f.text("alarm"), f.text("subject"));
             case NOTE -> new OperatorEntry.Note(at, f.text("text"));
             case STEP_DONE -> {
                 String note = f.textOrNull("note");

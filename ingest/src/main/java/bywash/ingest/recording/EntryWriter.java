@@ -54,6 +54,10 @@ final class EntryWriter {
             case ACKNOWLEDGE -> acknowledge((OperatorEntry.Acknowledge) entry);
             case SHELVE -> shelve((OperatorEntry.Shelve) entry);
             case UNSHELVE -> unshelve((OperatorEntry.Unshelve) entry);
+            case MAINTENANCE_START -> AlarmEntries.write(json, (OperatorEntry.MaintenanceStart) entry);
+            case MAINTENANCE_END -> text("subject", ((OperatorEntry.MaintenanceEnd) entry).subject());
+            case OUT_OF_SERVICE -> AlarmEntries.write(json, (OperatorEntry.OutOfService) entry);
+            case RETURN_TO_SERVICE -> returnToService((OperatorEntry.ReturnToService) entry);
             case NOTE -> text("text", ((OperatorEntry.Note) entry).text());
             case STEP_DONE -> stepDone((OperatorEntry.StepDone) entry);
         }
@@ -92,6 +96,11 @@ final class EntryWriter {
     }
 
     private void acknowledge(OperatorEntry.Acknowledge e) throws IOException {
+        text("alarm", e.alarm());
+        text("subject", e.subject());
+    }
+
+    private void returnToService(OperatorEntry.ReturnToService e) throws IOException {
         text("alarm", e.alarm());
         text("subject", e.subject());
     }

@@ -132,6 +132,10 @@ class RecordingTest {
                 new OperatorEntry.Acknowledge(AT, null, null),
                 new OperatorEntry.Shelve(AT, "orp-low", "fish-tank", Duration.ofMillis(90_500)),
                 new OperatorEntry.Unshelve(AT, "orp-low", "fish-tank"),
+                new OperatorEntry.MaintenanceStart(AT, "sump-level", Duration.ofMinutes(20), "cleaning"),
+                new OperatorEntry.MaintenanceEnd(AT, "sump-level"),
+                new OperatorEntry.OutOfService(AT, "orp-low", "fish-tank", "no spare"),
+                new OperatorEntry.ReturnToService(AT, "orp-low", "fish-tank"),
                 new OperatorEntry.Note(AT, "a \"quoted\" line\nand another"),
                 new OperatorEntry.StepDone(AT, "20260504T073000Z-unplanned-inflow-sump", "stop-water", "both valves"),
                 new OperatorEntry.StepDone(AT, "20260504T073000Z-unplanned-inflow-sump", "air", ""));

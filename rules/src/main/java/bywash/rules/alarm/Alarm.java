@@ -2,6 +2,8 @@ package bywash.rules.alarm;
 
 import java.time.Duration;
 import java.time.Instant;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Objects;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -11,6 +13,8 @@ final class Alarm {
     private final AlarmKind kind;
     private final String subject;
     private final AlarmDelays delays;
+    private final AlarmDesign design;
+    private final Chatter chatter = new Chatter();
     private AlarmState state = AlarmState.NORMAL;
     private boolean active;
     private @Nullable Instant heldSince;
@@ -20,11 +24,13 @@ final class Alarm {
     private @Nullable Instant shelvedUntil;
     private @Nullable Condition condition;
     private String incident = "";
+    private int announcements;
 
     Alarm(AlarmKind kind, String subject) {
         this.kind = kind;
         this.subject = subject;
         this.delays = AlarmDelays.of(kind);
+        this.design = AlarmDesign.of(kind);
     }
 
     AlarmKind kind() {
@@ -43,8 +49,17 @@ final class Alarm {
         return incident;
     }
 
+    Instant raisedAt() {
+        return Objects.requireNonNullElse(raisedAt, Instant.EPOCH);
+    }
+
     boolean visible() {
         return state != AlarmState.NORMAL;
+    }
+
+    /** Whether its condition stands, seen or hidden. */
+    boolean active() {
+        return active;
     }
 
     /** The condition is true at {@code at}. */
@@ -64,22 +79,40 @@ final class Alarm {
         }
     }
 
-    /** Applies delays and shelving ends; called once a tick. */
-    void tick(Instant at, Incidents incidents, Consumer<AlarmTransition> out) {
+    /**
+     * Applies delays, suppression by design, the end of shelving, and repeated announcement; called once a tick.
+     *
+     * @param suppressed whether it is to be quiet by design now
+     */
+    void tick(Instant at, boolean suppressed, Incidents incidents, Consumer<AlarmTransition> out) {
+        if (!suppressed && state == AlarmState.SUPPRESSED) {
+            apply(AlarmInput.RELEASE, at, out);
+        }
         if (!active && heldSince != null && past(heldSince, delays.on(), at)) {
-            active = true;
-            raisedAt = at;
-            if (!visible() || incident.isEmpty()) {
-                incident = incidents.assign(kind, subject, at);
-            }
-            apply(AlarmInput.RAISE, at, out);
-        } else if (active && goneSince != null && past(goneSince, delays.off(), at)) {
+            raise(at, suppressed, incidents, out);
+        } else if (active && goneSince != null && past(goneSince, chatter.off(delays.off(), at), at)) {
             active = false;
             apply(AlarmInput.CLEAR, at, out);
+        } else if (suppressed && visible()) {
+            apply(AlarmInput.SUPPRESS, at, out);
         }
         if (state == AlarmState.SHELVED && shelvedUntil != null && !at.isBefore(shelvedUntil)) {
             apply(AlarmInput.UNSHELVE, at, out);
         }
+        Duration again = design.announceAgain();
+        if (again != null && announcedAt != null && past(announcedAt, again, at)) {
+            apply(AlarmInput.ANNOUNCE_AGAIN, at, out);
+        }
+    }
+
+    private void raise(Instant at, boolean suppressed, Incidents incidents, Consumer<AlarmTransition> out) {
+        active = true;
+        raisedAt = at;
+        if (!visible() || incident.isEmpty()) {
+            incident = incidents.assign(kind, subject, at);
+        }
+        chatter.raised(at);
+        apply(suppressed ? AlarmInput.SUPPRESS : AlarmInput.RAISE, at, out);
     }
 
     void shelve(Instant at, Duration duration, Consumer<AlarmTransition> out) {
@@ -128,23 +161,32 @@ final class Alarm {
 
     /** The one transition method. */
     boolean apply(AlarmInput input, Instant at, Consumer<AlarmTransition> out) {
-        var next = AlarmLife.next(state, input, active);
+        var next = AlarmLife.next(state, input, active, design.latched());
         if (next.isEmpty()) {
             return false;
         }
         state = next.get();
         if (state == AlarmState.UNACKNOWLEDGED) {
             announcedAt = at;
+            announcements = input == AlarmInput.ANNOUNCE_AGAIN ? announcements + 1 : 1;
         }
         if (state != AlarmState.SHELVED) {
             shelvedUntil = null;
         }
-        out.accept(
-                new AlarmTransition(at, kind, subject, state, kind.priority(), incident, message(), known().values()));
+        out.accept(new AlarmTransition(at, kind, subject, state, kind.priority(), incident, message(), values(input)));
         if (state == AlarmState.NORMAL) {
             incident = "";
         }
         return true;
+    }
+
+    private Map<String, Object> values(AlarmInput input) {
+        if (input != AlarmInput.ANNOUNCE_AGAIN) {
+            return known().values();
+        }
+        Map<String, Object> values = new LinkedHashMap<>(known().values());
+        values.put(AlarmTransition.ANNOUNCEMENT, (double) announcements);
+        return values;
     }
 
     private Condition known() {
@@ -152,7 +194,9 @@ final class Alarm {
     }
 
     private String message() {
-        return active ? known().message() : "Back to normal: " + known().message();
+        return active || state == AlarmState.OUT_OF_SERVICE
+                ? known().message()
+                : "Back to normal: " + known().message();
     }
 
     AlarmView view() {
@@ -164,7 +208,7 @@ final class Alarm {
                 state,
                 kind.priority(),
                 incident,
-                Objects.requireNonNullElse(raisedAt, Instant.EPOCH),
+                raisedAt(),
                 message(),
                 c.why(),
                 guidance.consequence(),

@@ -1,6 +1,8 @@
 package bywash.rules.alarm;
 
 import bywash.rules.event.OperatorEntry.Acknowledge;
+import bywash.rules.event.OperatorEntry.OutOfService;
+import bywash.rules.event.OperatorEntry.ReturnToService;
 import bywash.rules.event.OperatorEntry.Shelve;
 import bywash.rules.event.OperatorEntry.Unshelve;
 import java.time.Instant;
@@ -28,7 +30,8 @@ public final class AlarmBoard {
             .thenComparing(Alarm::subject);
 
     private final TreeMap<Key, Alarm> alarms = new TreeMap<>();
-    private final Incidents incidents = new Incidents(this::waterAlarmStands);
+    private final Set<Key> suppressed = new HashSet<>();
+    private final Incidents incidents = new Incidents(this::standing);
     private List<AlarmTransition> out = new ArrayList<>();
 
     /** Sets whether a condition holds: non-null where it does. */
@@ -44,9 +47,29 @@ public final class AlarmBoard {
     }
 
     public void tick(Instant at) {
-        for (Alarm alarm : alarms.values()) {
-            alarm.tick(at, incidents, out::add);
+        alarms.forEach((key, alarm) -> alarm.tick(at, suppressed.contains(key), incidents, out::add));
+    }
+
+    /** Sets whether an alarm is quiet by design from the next tick on. Of what the rules say, not of what was kept. */
+    public void suppress(AlarmKind kind, String subject, boolean quiet) {
+        if (quiet) {
+            suppressed.add(new Key(kind, subject));
+        } else {
+            suppressed.remove(new Key(kind, subject));
         }
+    }
+
+    /** Takes an alarm out of service until it is returned. */
+    public void removeFromService(OutOfService entry) {
+        AlarmKind.of(entry.alarm())
+                .ifPresent(kind ->
+                        alarm(kind, entry.subject()).apply(AlarmInput.REMOVE_FROM_SERVICE, entry.at(), out::add));
+    }
+
+    public void returnToService(ReturnToService entry) {
+        AlarmKind.of(entry.alarm())
+                .ifPresent(
+                        kind -> alarm(kind, entry.subject()).apply(AlarmInput.RETURN_TO_SERVICE, entry.at(), out::add));
     }
 
     /** What a restart needs to know of an alarm. */
@@ -60,9 +83,6 @@ public final class AlarmBoard {
         for (AlarmMemory memory : memories) {
             named.add(new Key(memory.kind(), memory.subject()));
             alarm(memory.kind(), memory.subject()).restore(memory, now);
-            if (Incidents.isWater(memory.kind()) && memory.state() != AlarmState.NORMAL) {
-                incidents.restore(memory.incident());
-            }
         }
         alarms.forEach((key, alarm) -> {
             if (!named.contains(key)) {
@@ -127,8 +147,14 @@ public final class AlarmBoard {
                 .toList();
     }
 
-    private boolean waterAlarmStands() {
-        return alarms.values().stream().anyMatch(a -> Incidents.isWater(a.kind()) && a.visible());
+    private List<Alarm> standing() {
+        return alarms.values().stream().filter(Alarm::visible).toList();
+    }
+
+    /** Whether the condition of an alarm stands, seen or hidden. */
+    public boolean active(AlarmKind kind, String subject) {
+        Alarm alarm = alarms.get(new Key(kind, subject));
+        return alarm != null && alarm.active();
     }
 
     private static int rank(AlarmState state) {

@@ -7,6 +7,8 @@ public enum AlarmInput {
     /** The condition has been gone for the off-delay. */
     CLEAR,
     ACKNOWLEDGE,
+    /** It has stayed unacknowledged for long. */
+    ANNOUNCE_AGAIN,
     SHELVE,
     UNSHELVE,
     SUPPRESS,

@@ -13,12 +13,16 @@ public final class AlarmLife {
      * The state after an input.
      *
      * @param conditionHolds whether the alarm's condition is true now; decides where an alarm goes that was hidden
+     * @param latched whether an acknowledged alarm stays when its condition goes
      */
-    public static Optional<AlarmState> next(AlarmState from, AlarmInput input, boolean conditionHolds) {
+    public static Optional<AlarmState> next(
+            AlarmState from, AlarmInput input, boolean conditionHolds, boolean latched) {
         return switch (input) {
             case RAISE -> raise(from);
-            case CLEAR -> clear(from);
+            case CLEAR -> clear(from, latched);
             case ACKNOWLEDGE -> acknowledge(from);
+            case ANNOUNCE_AGAIN ->
+                from == AlarmState.UNACKNOWLEDGED ? Optional.of(AlarmState.UNACKNOWLEDGED) : Optional.empty();
             case SHELVE -> hide(from, AlarmState.SHELVED);
             case SUPPRESS -> hide(from, AlarmState.SUPPRESSED);
             case REMOVE_FROM_SERVICE -> hide(from, AlarmState.OUT_OF_SERVICE);
@@ -35,10 +39,10 @@ public final class AlarmLife {
         };
     }
 
-    private static Optional<AlarmState> clear(AlarmState from) {
+    private static Optional<AlarmState> clear(AlarmState from, boolean latched) {
         return switch (from) {
             case UNACKNOWLEDGED -> Optional.of(AlarmState.RETURNED_UNACKNOWLEDGED);
-            case ACKNOWLEDGED -> Optional.of(AlarmState.NORMAL);
+            case ACKNOWLEDGED -> Optional.of(latched ? AlarmState.RETURNED_UNACKNOWLEDGED : AlarmState.NORMAL);
             case NORMAL, RETURNED_UNACKNOWLEDGED, SHELVED, SUPPRESSED, OUT_OF_SERVICE -> Optional.empty();
         };
     }

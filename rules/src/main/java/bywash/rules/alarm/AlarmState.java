@@ -12,7 +12,8 @@ import java.util.Optional;
  *   NORMAL ---------> UNACKNOWLEDGED ---------> ACKNOWLEDGED
  *     ^                    | ^                       |
  *     | acknowledge  clear | | raise                 | clear
- *     +------- RETURNED_UNACKNOWLEDGED               +----> NORMAL
+ *     +------- RETURNED_UNACKNOWLEDGED               +----> NORMAL (latched: as unacknowledged)
+ *   UNACKNOWLEDGED --announce again, after long--> UNACKNOWLEDGED
  *   any --shelve--> SHELVED --unshelve or time--> NORMAL or UNACKNOWLEDGED
  *   any --suppress--> SUPPRESSED (by design), --remove--> OUT_OF_SERVICE; both return like SHELVED
  * </pre>

@@ -20,7 +20,15 @@ public record AlarmTransition(
         String incident,
         String message,
         Map<String, Object> values) {
+    /** Key of the value that says the how-manieth call this is; only from the second on. */
+    static final String ANNOUNCEMENT = "announcement";
+
     public AlarmTransition {
         values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+    }
+
+    /** Whether this is no change but a repeated call of an alarm that stays unacknowledged. */
+    public boolean again() {
+        return values.containsKey(ANNOUNCEMENT);
     }
 }

@@ -3,50 +3,31 @@ package bywash.rules.alarm;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
-import java.util.EnumSet;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
-import java.util.Set;
-import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 
-/** Gives alarms with one cause one incident id: all that follows from moving water is one story. */
+/**
+ * Gives alarms with one cause one incident id: an alarm joins the story of one that stands and can have caused it; else it
+ * begins its own. Nothing is kept here but the alarms themselves, so that a restart changes no story.
+ */
 final class Incidents {
-    private static final Set<AlarmKind> WATER = EnumSet.of(
-            AlarmKind.UNPLANNED_INFLOW,
-            AlarmKind.UNPLANNED_LOSS,
-            AlarmKind.OVERFLOW_NEAR,
-            AlarmKind.LINE_NOT_SHUT,
-            AlarmKind.UNSAFE_RELEASE,
-            AlarmKind.CHLORINE_RISK,
-            AlarmKind.TEMPERATURE_SWING,
-            AlarmKind.PH_HIGH);
     private static final DateTimeFormatter STAMP =
             DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss'Z'", Locale.ROOT).withZone(ZoneOffset.UTC);
 
-    private final BooleanSupplier waterAlarmStands;
-    private String waterIncident = "";
+    private final Supplier<List<Alarm>> standing;
 
-    /** @param waterAlarmStands whether any alarm of the water family is not normal */
-    Incidents(BooleanSupplier waterAlarmStands) {
-        this.waterAlarmStands = waterAlarmStands;
-    }
-
-    /** The story that was running before a restart. */
-    void restore(String incident) {
-        waterIncident = incident;
-    }
-
-    static boolean isWater(AlarmKind kind) {
-        return WATER.contains(kind);
+    /** @param standing the alarms that are not normal */
+    Incidents(Supplier<List<Alarm>> standing) {
+        this.standing = standing;
     }
 
     String assign(AlarmKind kind, String subject, Instant at) {
-        String fresh = STAMP.format(at) + "-" + kind.word() + "-" + subject;
-        if (!isWater(kind)) {
-            return fresh;
-        }
-        if (waterIncident.isEmpty() || !waterAlarmStands.getAsBoolean()) {
-            waterIncident = fresh;
-        }
-        return waterIncident;
+        return standing.get().stream()
+                .filter(other -> !other.incident().isEmpty() && Causes.canFollow(kind, other.kind()))
+                .max(Comparator.comparing(Alarm::raisedAt))
+                .map(Alarm::incident)
+                .orElse(STAMP.format(at) + "-" + kind.word() + "-" + subject);
     }
 }

@@ -16,6 +16,9 @@ import bywash.rules.event.EngineEvent.ReadingArrived;
 import bywash.rules.event.EngineEvent.ReadingRefused;
 import bywash.rules.event.EngineEvent.Tick;
 import bywash.rules.event.EngineEvent.WatchStarted;
+import bywash.rules.event.OperatorEntry;
+import bywash.rules.event.OperatorEntry.MaintenanceEnd;
+import bywash.rules.event.OperatorEntry.MaintenanceStart;
 import bywash.rules.event.Reading;
 import bywash.rules.husbandry.season.SeasonLedger;
 import bywash.rules.husbandry.season.Surroundings;
@@ -47,6 +50,7 @@ public final class Engine {
     private final AlarmBoard board = new AlarmBoard();
     private final WaterBalance balance;
     private final ResidualTracker residual;
+    private final Suppression suppression;
     private final Bands bands;
     private final ProbeRules probeRules;
     private final FlowRules flowRules;
@@ -65,6 +69,7 @@ public final class Engine {
         this.stocking = site.stocking();
         this.balance = new WaterBalance(site);
         this.residual = new ResidualTracker(site);
+        this.suppression = new Suppression(site, board);
         this.bands = new Bands(site);
         this.probeRules = new ProbeRules(bands, board);
         this.flowRules = new FlowRules(board);
@@ -95,6 +100,7 @@ public final class Engine {
         } else if (event instanceof Tick tick) {
             tick(tick.at());
         } else if (event instanceof OperatorActed acted) {
+            care(acted.entry());
             stocking = entryRules.apply(acted.entry(), stocking);
             careRules.entry(acted.entry());
             season.book(acted.entry());
@@ -112,12 +118,23 @@ public final class Engine {
         return transitions;
     }
 
+    private void care(OperatorEntry entry) {
+        if (entry instanceof MaintenanceStart start) {
+            suppression.started(start);
+        } else if (entry instanceof MaintenanceEnd end) {
+            suppression.ended(end);
+        }
+    }
+
     private void reading(Reading reading) {
         ProbeMonitor monitor = byProbe.get(reading.probe());
         if (monitor == null || !monitor.accept(reading)) {
             return;
         }
         Probe probe = monitor.probe();
+        if (suppression.inCare(probe.id(), reading.at())) {
+            return; // shown, but nothing is learned of it
+        }
         season.reading(probe.id(), reading.at(), reading.value());
         if (probe.quantity() == Quantity.LEVEL) {
             level(probe, monitor, reading);
@@ -172,6 +189,7 @@ public final class Engine {
                 findings.values(),
                 careRules.standing() ? CareRules.probes(monitors.values(), bands, stocking, now) : List.of(),
                 volume);
+        suppression.tick(now);
         board.tick(now);
     }
 

@@ -13,6 +13,8 @@ import bywash.rules.event.OperatorEntry.Acknowledge;
 import bywash.rules.event.OperatorEntry.BatchFill;
 import bywash.rules.event.OperatorEntry.BatchTreat;
 import bywash.rules.event.OperatorEntry.Dose;
+import bywash.rules.event.OperatorEntry.OutOfService;
+import bywash.rules.event.OperatorEntry.ReturnToService;
 import bywash.rules.event.OperatorEntry.Shelve;
 import bywash.rules.event.OperatorEntry.StockingChange;
 import bywash.rules.event.OperatorEntry.TopUpEnd;
@@ -62,6 +64,10 @@ final class EntryRules {
             board.shelve(shelve);
         } else if (entry instanceof Unshelve unshelve) {
             board.unshelve(unshelve);
+        } else if (entry instanceof OutOfService out) {
+            board.removeFromService(out);
+        } else if (entry instanceof ReturnToService back) {
+            board.returnToService(back);
         } else if (entry instanceof StockingChange change) {
             return change.stocking();
         }

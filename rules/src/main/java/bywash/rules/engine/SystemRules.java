@@ -29,6 +29,9 @@ final class SystemRules {
     /** The subject of alarms about all the water. */
     static final String SYSTEM = "system";
 
+    /** The subject of the alarm about the feed. */
+    static final String FEED = "feed";
+
     private static final Duration ACT_WITHIN = Duration.ofMinutes(30);
     private static final double LIKELY_ENOUGH = 0.5;
 
@@ -64,7 +67,7 @@ final class SystemRules {
         pump(at, findings, monitors);
         board.set(
                 AlarmKind.FEED_LOST,
-                "feed",
+                FEED,
                 at,
                 feedUp ? null : Condition.of("The feed is lost: " + feedDetail, "No readings reach the watch.", null));
     }

@@ -269,6 +269,41 @@ public sealed interface OperatorEntry {
         }
     }
 
+    /**
+     * Somebody is at a probe, or has switched a pump off: what it then says is no alarm.
+     *
+     * @param subject a probe's id, or a vessel's id for its pump
+     * @param duration until it counts again at the latest; more than 24 h is taken as that
+     */
+    record MaintenanceStart(Instant at, String subject, Duration duration, String detail) implements OperatorEntry {
+        @Override
+        public String word() {
+            return "maintenance-start";
+        }
+    }
+
+    record MaintenanceEnd(Instant at, String subject) implements OperatorEntry {
+        @Override
+        public String word() {
+            return "maintenance-end";
+        }
+    }
+
+    /** An alarm that cannot work for now: out of service until it is returned, and shown as such. */
+    record OutOfService(Instant at, String alarm, String subject, String detail) implements OperatorEntry {
+        @Override
+        public String word() {
+            return "out-of-service";
+        }
+    }
+
+    record ReturnToService(Instant at, String alarm, String subject) implements OperatorEntry {
+        @Override
+        public String word() {
+            return "return-to-service";
+        }
+    }
+
     record Note(Instant at, String text) implements OperatorEntry {
         @Override
         public String word() {

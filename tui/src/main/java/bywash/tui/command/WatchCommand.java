@@ -11,6 +11,7 @@ import java.time.InstantSource;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
@@ -34,12 +35,19 @@ final class WatchCommand implements Callable<Integer> {
     @Option(names = "--headless", description = "No screen: prints one alarm line a transition.")
     private boolean headless;
 
+    @Mixin
+    private final WordOptions words = new WordOptions();
+
     @Override
     public Integer call() throws IOException, InterruptedException {
         PrintWriter err = spec.commandLine().getErr();
         SiteFile file = SiteFiles.read(site, err);
         if (file == null) {
             return ExitCode.SITE_FILE;
+        }
+        if (!words.problem().isEmpty()) {
+            err.println(words.problem());
+            return ExitCode.USAGE;
         }
         Path folder = state != null ? state : StateFolder.standard();
         InstantSource clock = new SteadyClock();
@@ -61,7 +69,16 @@ final class WatchCommand implements Callable<Integer> {
                 out.flush();
             });
         }
-        try (WatchRun run = WatchRun.start(file, station, folder, clock, err)) {
+        WatchRun.Parts parts = new WatchRun.Parts(clock);
+        try {
+            words.measure(station, parts);
+        } catch (IOException e) {
+            err.println(e.getMessage());
+            station.record().close();
+            return ExitCode.USAGE;
+        }
+        words.tell(file, station, parts);
+        try (WatchRun run = WatchRun.start(file, station, folder, parts, err)) {
             if (headless) {
                 run.await();
                 return ExitCode.GOOD;

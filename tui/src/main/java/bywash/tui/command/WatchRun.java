@@ -27,35 +27,50 @@ final class WatchRun implements AutoCloseable {
 
     private final Station station;
     private final Thread loop;
-    private final Deque<AutoCloseable> open = new ArrayDeque<>();
+    private final Deque<AutoCloseable> open;
     private boolean closed;
 
-    private WatchRun(Station station) {
+    /** What stands open; closed in turn, the last first. */
+    static final class Parts {
+        private final Deque<AutoCloseable> open = new ArrayDeque<>();
+        private final InstantSource clock;
+
+        /** @param clock of the whole watch: whole milliseconds, never backwards */
+        Parts(InstantSource clock) {
+            this.clock = clock;
+        }
+
+        InstantSource clock() {
+            return clock;
+        }
+
+        synchronized void add(AutoCloseable part) {
+            open.push(part);
+        }
+    }
+
+    private WatchRun(Station station, Parts parts) {
         this.station = station;
+        this.open = parts.open;
         this.loop = ScreenRun.daemon(station.watch(), "watch");
     }
 
     /** Starts everything; a socket that cannot be had is said and is no reason to stop. */
-    static WatchRun start(SiteFile file, Station station, Path state, InstantSource clock, PrintWriter err) {
-        WatchRun run = new WatchRun(station);
+    static WatchRun start(SiteFile file, Station station, Path state, Parts parts, PrintWriter err) {
+        WatchRun run = new WatchRun(station, parts);
         LiveWatch watch = station.watch();
         List<String> topics =
                 file.bindings().stream().map(ProbeBinding::topic).distinct().toList();
         Runtime.getRuntime().addShutdownHook(new Thread(run::close, "stop watch"));
         run.loop.start();
-        run.closeLater(new MqttFeed(file.broker(), topics, station.queue(), clock, watch::feed).start());
+        parts.add(new MqttFeed(file.broker(), topics, station.queue(), parts.clock(), watch::feed).start());
         try {
-            run.closeLater(WatchServer.start(state, file.site().id(), run.host()));
+            parts.add(WatchServer.start(state, file.site().id(), run.host()));
         } catch (IOException e) {
             err.println("nobody can attach to this watch: " + e.getMessage());
             err.flush();
         }
         return run;
-    }
-
-    /** Closed before all that was given earlier. */
-    synchronized void closeLater(AutoCloseable part) {
-        open.push(part);
     }
 
     private WatchHost host() {

@@ -1,6 +1,5 @@
 package bywash.tui.view;
 
-import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.Acknowledge;
 import bywash.rules.event.OperatorEntry.BatchFill;
 import bywash.rules.event.OperatorEntry.BatchTreat;
@@ -13,9 +12,13 @@ import bywash.rules.event.OperatorEntry.FishIn;
 import bywash.rules.event.OperatorEntry.FishLoss;
 import bywash.rules.event.OperatorEntry.FishMove;
 import bywash.rules.event.OperatorEntry.Harvest;
+import bywash.rules.event.OperatorEntry.MaintenanceEnd;
+import bywash.rules.event.OperatorEntry.MaintenanceStart;
 import bywash.rules.event.OperatorEntry.Note;
+import bywash.rules.event.OperatorEntry.OutOfService;
 import bywash.rules.event.OperatorEntry.Plant;
 import bywash.rules.event.OperatorEntry.ProbeCare;
+import bywash.rules.event.OperatorEntry.ReturnToService;
 import bywash.rules.event.OperatorEntry.Shelve;
 import bywash.rules.event.OperatorEntry.StepDone;
 import bywash.rules.event.OperatorEntry.StockingChange;
@@ -24,6 +27,7 @@ import bywash.rules.event.OperatorEntry.TopUpStart;
 import bywash.rules.event.OperatorEntry.Unshelve;
 import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.event.OperatorEntry.Weigh;
+import bywash.rules.event.OperatorEntry;
 import java.util.Locale;
 
 /** What the grower entered, as one line of words. */
@@ -112,6 +116,20 @@ public final class EntryWords {
         }
         if (entry instanceof Unshelve e) {
             return "unshelved " + e.alarm() + " " + e.subject();
+        }
+        if (entry instanceof MaintenanceStart e) {
+            return e.subject() + " in care for " + Words.span(e.duration())
+                    + (e.detail().isEmpty() ? "" : ": " + e.detail());
+        }
+        if (entry instanceof MaintenanceEnd e) {
+            return e.subject() + " in use again";
+        }
+        if (entry instanceof OutOfService e) {
+            return "out of service: " + e.alarm() + " " + e.subject()
+                    + (e.detail().isEmpty() ? "" : ", " + e.detail());
+        }
+        if (entry instanceof ReturnToService e) {
+            return "in service again: " + e.alarm() + " " + e.subject();
         }
         if (entry instanceof Note e) {
             return "note: " + e.text();

@@ -1,6 +1,7 @@
 package bywash.tui.watch;
 
 import bywash.ingest.feed.SteadyClock;
+import bywash.ingest.metrics.WatchMetrics;
 import bywash.ingest.mqtt.FeedState;
 import bywash.ingest.mqtt.InboundQueue;
 import bywash.ingest.recording.RecordedLine;
@@ -14,6 +15,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -33,10 +36,12 @@ public final class LiveWatch implements Runnable {
     private final WatchRecord record;
     private final ConcurrentLinkedQueue<Entered> entries = new ConcurrentLinkedQueue<>();
     private final ConcurrentLinkedQueue<FeedState> states = new ConcurrentLinkedQueue<>();
+    private final List<Supplier<String>> troubles = new CopyOnWriteArrayList<>();
     private volatile FrameSource latest;
     private volatile boolean stop;
     private @Nullable Instant lastRound;
-    private long faults;
+    private volatile long faults;
+    private @Nullable WatchMetrics metrics;
     private volatile String note = "";
     private volatile RecordedLine.@Nullable WatchStarted gap;
     private volatile Instant gapUntil = Instant.EPOCH;
@@ -68,6 +73,22 @@ public final class LiveWatch implements Runnable {
         if (state.phase() != FeedState.Phase.STOPPED) {
             states.add(state);
         }
+    }
+
+    /** Any thread: something else that can go wrong, in words; empty while it goes well. */
+    public void tellOf(Supplier<String> trouble) {
+        troubles.add(trouble);
+    }
+
+    /** Before the loop starts: where its figures go. */
+    void measure(WatchMetrics to) {
+        metrics = to;
+        pipeline.onRefusal(to::refused);
+    }
+
+    /** Faults of ours so far. */
+    long faults() {
+        return faults;
     }
 
     /** Any thread: words for the head line. */
@@ -112,6 +133,20 @@ public final class LiveWatch implements Runnable {
 
     /** One round of the loop. */
     void step(List<Message> batch) {
+        WatchMetrics m = metrics;
+        if (m == null) {
+            round(batch);
+            return;
+        }
+        long began = System.nanoTime();
+        round(batch);
+        m.loop(Duration.ofNanos(System.nanoTime() - began));
+        if (!batch.isEmpty()) {
+            m.lag(Duration.between(batch.get(batch.size() - 1).time(), clock.instant()));
+        }
+    }
+
+    private void round(List<Message> batch) {
         Instant now = clock.instant();
         leap(now, batch);
         for (FeedState state = states.poll(); state != null; state = states.poll()) {
@@ -150,6 +185,7 @@ public final class LiveWatch implements Runnable {
     }
 
     /** A fault of ours in one event must not end the watch: it is logged and said, and the watch goes on. */
+    @SuppressWarnings("NonAtomicVolatileUpdate") // the loop alone writes it
     private void guarded(Runnable event) {
         try {
             event.run();
@@ -184,6 +220,11 @@ public final class LiveWatch implements Runnable {
         }
         if (clock instanceof SteadyClock steady && !steady.ahead().isZero()) {
             words.add("clock set back: times run " + steady.ahead().toSeconds() + " s ahead");
+        }
+        for (Supplier<String> trouble : troubles) {
+            if (!trouble.get().isEmpty()) {
+                words.add(trouble.get());
+            }
         }
         if (faults > 0) {
             words.add("FAULT OF OURS, see bywash.log");

@@ -34,6 +34,7 @@ public final class Pipeline {
     private final Consumer<Reading> readings;
     private final Sink sink = new Sink();
     private Consumer<OperatorEntry> entries = entry -> {};
+    private Consumer<String> refusals = reason -> {};
     private long messages;
     private long refused;
     private long unknownTopics;
@@ -50,6 +51,11 @@ public final class Pipeline {
     /** Who is told of each entry as it reaches the rules. */
     public void onEntry(Consumer<OperatorEntry> to) {
         entries = to;
+    }
+
+    /** Who is told why a payload gave no reading. */
+    void onRefusal(Consumer<String> to) {
+        refusals = to;
     }
 
     /** One line of a recording or of the live feed. */
@@ -163,6 +169,7 @@ public final class Pipeline {
         @Override
         public void refused(String probeId, Instant at, String reason) {
             refused++;
+            refusals.accept(reason);
             lastRefusal = probeId + ": " + reason;
             order.offer(new ReadingRefused(probeId, at, reason), receivedAt);
         }

@@ -37,7 +37,7 @@ public final class ReplayReport {
     private final ResidualSeries residual = new ResidualSeries();
 
     public void transition(AlarmTransition t) {
-        if (t.state() == AlarmState.UNACKNOWLEDGED) {
+        if (t.state() == AlarmState.UNACKNOWLEDGED && !t.again()) {
             counts.merge(t.kind().word(), 1, Integer::sum);
         }
         incidents.computeIfAbsent(t.incident(), key -> new ArrayList<>()).add(t);

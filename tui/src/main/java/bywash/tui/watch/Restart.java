@@ -16,9 +16,13 @@ import org.jspecify.annotations.Nullable;
  *
  * @param unwatchedSince how far the watch before had come; null where none has run
  * @param broken lines that could not be read
- * @param alarms alarms that are not normal
+ * @param kept each alarm that ever was, as it stood
  */
-public record Restart(@Nullable Instant unwatchedSince, int broken, int alarms) {
+public record Restart(@Nullable Instant unwatchedSince, int broken, List<AlarmMemory> kept) {
+    public Restart {
+        kept = List.copyOf(kept);
+    }
+
     /** Played again in full. */
     static final Duration WINDOW = Duration.ofDays(3);
 
@@ -26,7 +30,7 @@ public record Restart(@Nullable Instant unwatchedSince, int broken, int alarms) 
     public static Restart from(Journal journal, Pipeline pipeline, Instant now) {
         Optional<Instant> last = journal.lastSeen();
         if (last.isEmpty()) {
-            return new Restart(null, 0, 0);
+            return new Restart(null, 0, List.of());
         }
         Instant seen = last.get().isAfter(now) ? now : last.get();
         Instant from = seen.minus(WINDOW);
@@ -37,7 +41,7 @@ public record Restart(@Nullable Instant unwatchedSince, int broken, int alarms) 
                 .flatMap(json -> AlarmMemoryJson.read(json).stream())
                 .toList();
         pipeline.restore(memories, seen);
-        return new Restart(seen, broken, pipeline.snapshot().alarms().size());
+        return new Restart(seen, broken, memories);
     }
 
     /** The line that stands in the journal from now on; null where no watch ran before. */

@@ -20,7 +20,8 @@ import java.time.InstantSource;
  * @param queue what the feed puts messages into
  * @param outlets who else is told of alarms; add to it before the loop is started
  */
-public record Station(LiveWatch watch, InboundQueue queue, Past past, Outlets outlets, Restart restart) {
+public record Station(
+        LiveWatch watch, InboundQueue queue, Past past, Outlets outlets, Restart restart, WatchRecord record) {
     /** What screens show of the past. */
     public record Past(HistorySource trends, EventLog log) {}
 
@@ -63,6 +64,6 @@ public record Station(LiveWatch watch, InboundQueue queue, Past past, Outlets ou
             watch.gap(line, now.plus(TELL));
         }
         return new Station(
-                watch, queue, new Past(new RecordedHistory(trends, record.history()), log), outlets, restart);
+                watch, queue, new Past(new RecordedHistory(trends, record.history()), log), outlets, restart, record);
     }
 }

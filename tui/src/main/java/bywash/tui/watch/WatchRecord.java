@@ -151,6 +151,16 @@ public final class WatchRecord implements AutoCloseable {
         return fault;
     }
 
+    /** Lines and minutes kept so far. Any thread. */
+    long kept() {
+        return journal == null ? 0 : journal.kept();
+    }
+
+    /** Lines and minutes that could not be kept. Any thread. */
+    long unkept() {
+        return journal == null ? 0 : journal.unkept();
+    }
+
     /** Trends; any thread may ask. */
     public TrendHistory history() {
         return journal == null ? TrendHistory.NONE : journal.history();

@@ -62,7 +62,8 @@ final class WordOptions {
     /** Sets up who is told, before the watch starts. */
     void tell(SiteFile file, Station station, WatchRun.Parts parts) {
         if (publish != null) {
-            PublishOutlet outlet = new PublishOutlet(file.broker(), file.site().id(), publish, station.watch(), parts.clock());
+            PublishOutlet outlet =
+                    new PublishOutlet(file.broker(), file.site().id(), publish, station.watch(), parts.clock());
             station.outlets().add(outlet);
             station.watch().tellOf(outlet::trouble);
             parts.add(outlet.start(station.restart()));

@@ -1,5 +1,6 @@
 package bywash.tui.view;
 
+import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.Acknowledge;
 import bywash.rules.event.OperatorEntry.BatchFill;
 import bywash.rules.event.OperatorEntry.BatchTreat;
@@ -27,7 +28,6 @@ import bywash.rules.event.OperatorEntry.TopUpStart;
 import bywash.rules.event.OperatorEntry.Unshelve;
 import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.event.OperatorEntry.Weigh;
-import bywash.rules.event.OperatorEntry;
 import java.util.Locale;
 
 /** What the grower entered, as one line of words. */

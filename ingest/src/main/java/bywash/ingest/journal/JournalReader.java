@@ -5,11 +5,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /** Reads a site's journal, also beside a watch that writes it. For one thread. */
 public final class JournalReader implements AutoCloseable {
@@ -71,6 +73,39 @@ public final class JournalReader implements AutoCloseable {
     /** The alarm lines of a span. */
     public List<String> transitions(Instant from, Instant to) throws IOException {
         return ask(r -> r.transitions(from, to));
+    }
+
+    /**
+     * Copies the whole journal, as it stands at this moment, to a new file that is its owner's alone. A watch goes on writing
+     * meanwhile.
+     *
+     * @throws IOException in words: the file stands already, or cannot be written
+     */
+    public void copyTo(Path target) throws IOException {
+        if (Files.exists(target)) {
+            throw new IOException(target + " stands already; name a new file");
+        }
+        JournalFile.createOwned(target);
+        try (PreparedStatement p = db.prepareStatement("VACUUM INTO ?")) {
+            p.setString(1, target.toAbsolutePath().toString());
+            p.execute();
+        } catch (SQLException e) {
+            Files.deleteIfExists(target);
+            throw new IOException("the copy " + target + " was not made: " + e.getMessage(), e);
+        }
+    }
+
+    /** The ids of the sites with a journal in a folder. */
+    public static List<String> sites(Path dir) {
+        try (Stream<Path> all = Files.list(dir)) {
+            return all.map(p -> p.getFileName().toString())
+                    .filter(name -> name.endsWith(".db"))
+                    .map(name -> name.substring(0, name.length() - 3))
+                    .sorted()
+                    .toList();
+        } catch (IOException e) {
+            return List.of();
+        }
     }
 
     public TrendHistory history() {

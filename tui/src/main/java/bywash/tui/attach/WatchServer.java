@@ -113,6 +113,10 @@ public final class WatchServer implements AutoCloseable {
     }
 
     private Answer enter(OperatorEntry entry) {
+        String problem = EntryCheck.problem(host.frame().snapshot().site(), entry);
+        if (!problem.isEmpty()) {
+            return new Answer(false, problem);
+        }
         try {
             boolean kept = host.enter(entry).get(PATIENCE_S, TimeUnit.SECONDS);
             return kept ? Answer.GOOD : new Answer(false, "the watch has it, but its journal could not keep it");

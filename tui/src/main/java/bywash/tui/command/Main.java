@@ -21,6 +21,9 @@ import picocli.CommandLine.Option;
         subcommands = {
             WatchCommand.class,
             AttachCommand.class,
+            LogCommand.class,
+            RecordCommand.class,
+            BackupCommand.class,
             ReplayCommand.class,
             SheetCommand.class,
             ReportCommand.class,

@@ -25,6 +25,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.AfterEach;
@@ -196,6 +197,19 @@ class AttachTest {
             assertEquals(1, journal.entries(Instant.EPOCH, now).size());
             caller.until("acked");
         }
+    }
+
+    @Test
+    void whatNamesNothingOfThisSiteIsRefusedInWords() throws Exception {
+        WatchClient client = new WatchClient(dir, SITE);
+        IOException e = assertThrows(IOException.class, () -> client.enter(new OperatorEntry.TopUpEnd(now, "pond")));
+        assertEquals(
+                "vessel \"pond\" is not in the site file; it has sump, reserve, fish-tank, bed-1, bed-2, bed-3",
+                e.getMessage());
+        e = assertThrows(
+                IOException.class,
+                () -> client.enter(new OperatorEntry.Shelve(now, "no-alarm", "x", Duration.ofHours(1))));
+        assertEquals("alarm \"no-alarm\" is not known; give one such as low-oxygen", e.getMessage());
     }
 
     @Test

@@ -6,13 +6,15 @@ import io.micrometer.core.instrument.Gauge;
 import io.micrometer.core.instrument.MeterRegistry;
 import io.micrometer.core.instrument.Timer;
 import java.time.Duration;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.DoubleSupplier;
 import java.util.function.LongSupplier;
 
 /**
- * The figures of one watch.
+ * The figures of one watch, for as long as this is held.
  *
  * <pre>
  *   bywash.messages, .drops, .late, .journal.writes, .journal.unkept, .faults    counted since the start
@@ -29,6 +31,9 @@ public final class WatchMetrics {
     private final MeterRegistry registry;
     private final Timer loop;
     private final Map<String, Counter> refused = new ConcurrentHashMap<>();
+    /** A registry holds what it asks for counts only weakly: without this they would all turn to 0 in time. */
+    private final List<LongSupplier> counted = new CopyOnWriteArrayList<>();
+
     private volatile double lagS;
 
     public WatchMetrics(MeterRegistry registry) {
@@ -73,6 +78,7 @@ public final class WatchMetrics {
 
     /** A figure that only grows and that somebody else counts. */
     public void counter(String name, String description, LongSupplier count) {
+        counted.add(count);
         FunctionCounter.builder("bywash." + name, count, LongSupplier::getAsLong)
                 .description(description)
                 .register(registry);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.micrometer.core.instrument.simple.SimpleMeterRegistry;
 import java.io.IOException;
+import java.lang.ref.Reference;
 import java.net.InetAddress;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -33,7 +34,9 @@ class MetricsTest {
             assertTrue(text.contains("bywash_lag_seconds 0.04\n"), text);
             assertTrue(text.contains("bywash_refused_total{reason=\"... is not a number\"} 1.0\n"), text);
             messages.set(8);
+            System.gc();
             assertTrue(get(endpoint.port()).contains("bywash_messages_total 8.0\n"));
+            Reference.reachabilityFence(metrics); // as the watch's loop holds it
             IOException taken = assertThrows(IOException.class, () -> MetricsEndpoint.open(endpoint.port()));
             assertTrue(String.valueOf(taken.getMessage()).endsWith("; give another"), taken.getMessage());
         }

@@ -39,6 +39,9 @@ public final class RetainedPublisher implements AutoCloseable {
     private final String clientId;
     private final Retained will;
     private final Map<String, Retained> waiting = new LinkedHashMap<>();
+    /** All that topics hold, to be said again: a broker may forget it with a restart. */
+    private final Map<String, Retained> held = new LinkedHashMap<>();
+
     private final Thread thread = new Thread(this::run, "bywash-publish");
     private @Nullable Mqtt3AsyncClient client;
     private boolean closed;
@@ -62,6 +65,11 @@ public final class RetainedPublisher implements AutoCloseable {
         synchronized (waiting) {
             waiting.remove(message.topic());
             waiting.put(message.topic(), message);
+            held.remove(message.topic());
+            held.put(message.topic(), message);
+            if (held.size() > MOST_WAITING) {
+                held.remove(held.keySet().iterator().next());
+            }
             if (waiting.size() > MOST_WAITING) {
                 waiting.remove(waiting.keySet().iterator().next());
             }
@@ -178,6 +186,9 @@ public final class RetainedPublisher implements AutoCloseable {
             options = options.simpleAuth(auth(login.username, login.password));
         }
         await((CompletableFuture<?>) options.send());
+        synchronized (waiting) {
+            held.forEach(waiting::putIfAbsent);
+        }
         return fresh;
     }
 

@@ -74,8 +74,8 @@ public final class CommandOutlet implements Outlets.Outlet, AutoCloseable {
 
     @SuppressWarnings("NonAtomicVolatileUpdate") // one writer at a time: see the lock
     private synchronized void fail(String why) {
-        failed++;
         trouble = "notify command: " + why;
+        failed++;
         LOG.warn("{}: {}", command, why);
     }
 

@@ -1,0 +1,55 @@
+package bywash.ingest.mqtt;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bywash.ingest.mqtt.FeedState.Phase;
+import bywash.ingest.mqtt.RetainedPublisher.Retained;
+import java.nio.file.Path;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Retained messages at a real broker, where one is installed. */
+@Timeout(60)
+class RetainedPublisherTest {
+    private static final Retained WILL = new Retained("w/watch", "lost");
+
+    @TempDir
+    Path dir;
+
+    /** What a newcomer is given, as topic and payload. */
+    private static TreeMap<String, String> kept(Mosquitto broker, int count) throws Exception {
+        InboundQueue queue = new InboundQueue();
+        States states = new States();
+        try (MqttFeed feed = states.feed(States.broker("mqtt://127.0.0.1:" + broker.port), queue, "w/#")) {
+            states.await(Phase.UP);
+            TreeMap<String, String> all = new TreeMap<>();
+            States.take(queue, count).forEach(m -> all.put(m.topic(), States.text(m)));
+            assertTrue(feed.state().up());
+            return all;
+        }
+    }
+
+    @Test
+    void saysAllAgainToABrokerThatForgotAndKeepsTheLatestOfEachTopic() throws Exception {
+        try (Mosquitto broker = new Mosquitto(dir, "allow_anonymous true");
+                RetainedPublisher publisher =
+                        new RetainedPublisher(States.broker("mqtt://127.0.0.1:" + broker.port), "test", WILL)) {
+            publisher.put(new Retained("w/a", "1"));
+            publisher.put(new Retained("w/a", "2"));
+            publisher.start();
+            while (!kept(broker, 1).toString().equals("{w/a=2}")) {
+                Thread.onSpinWait();
+            }
+            broker.kill();
+            broker.restart();
+            publisher.put(new Retained("w/b", "3"));
+            while (!kept(broker, 2).toString().equals("{w/a=2, w/b=3}")) {
+                Thread.onSpinWait();
+            }
+            assertEquals("", publisher.trouble());
+        }
+    }
+}

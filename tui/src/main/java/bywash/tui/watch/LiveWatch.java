@@ -42,6 +42,7 @@ public final class LiveWatch implements Runnable {
     private @Nullable Instant lastRound;
     private volatile long faults;
     private @Nullable WatchMetrics metrics;
+    private RecordedLine.@Nullable WatchStarted first;
     private volatile String note = "";
     private volatile RecordedLine.@Nullable WatchStarted gap;
     private volatile Instant gapUntil = Instant.EPOCH;
@@ -131,6 +132,20 @@ public final class LiveWatch implements Runnable {
         record.close();
     }
 
+    /** Before the loop starts: the line that its first round begins with, when all who are to be told are there. */
+    void beginWith(RecordedLine.WatchStarted line) {
+        first = line;
+    }
+
+    private void begin() {
+        RecordedLine.WatchStarted line = first;
+        first = null;
+        if (line != null) {
+            record.state(line);
+            guarded(() -> pipeline.accept(line));
+        }
+    }
+
     /** One round of the loop. */
     void step(List<Message> batch) {
         WatchMetrics m = metrics;
@@ -148,6 +163,7 @@ public final class LiveWatch implements Runnable {
 
     private void round(List<Message> batch) {
         Instant now = clock.instant();
+        begin();
         leap(now, batch);
         for (FeedState state = states.poll(); state != null; state = states.poll()) {
             RecordedLine line = new RecordedLine.Feed(now, state.up(), state.detail());

@@ -54,12 +54,11 @@ public record Station(
         record.goLive(now, restart.unwatchedSince());
         outlets.goLive(pipeline);
         RecordedLine.WatchStarted line = restart.line(now);
-        if (line != null) {
-            record.state(line);
-            pipeline.accept(line);
-        }
         InboundQueue queue = new InboundQueue();
         LiveWatch watch = new LiveWatch(pipeline, queue, clock, record);
+        if (line != null) {
+            watch.beginWith(line);
+        }
         if (line != null && Duration.between(line.unwatchedSince(), now).compareTo(WORTH_TELLING) >= 0) {
             watch.gap(line, now.plus(TELL));
         }

@@ -15,6 +15,8 @@ final class ProbeMonitor {
     private static final int REFUSALS = 3;
 
     private final Probe probe;
+    private final Duration silence;
+    private final Duration stuckAfter;
     private final Trend trend = new Trend();
     private double value = Double.NaN;
     private @Nullable Instant at;
@@ -26,6 +28,8 @@ final class ProbeMonitor {
 
     ProbeMonitor(Probe probe) {
         this.probe = probe;
+        this.silence = probe.silence();
+        this.stuckAfter = stuckAfter(probe);
     }
 
     Probe probe() {
@@ -84,13 +88,13 @@ final class ProbeMonitor {
         }
         boolean heard = at != null && (resumedAt == null || !at.isBefore(resumedAt));
         Instant last = heard ? at : resumedAt != null ? resumedAt : watchedSince;
-        if (last != null && now.isAfter(last.plus(probe.silence()))) {
+        if (last != null && now.isAfter(last.plus(silence))) {
             return Health.SILENT;
         }
         if (!heard) {
             return Health.WAITING;
         }
-        if (sameSince != null && now.isAfter(sameSince.plus(stuckAfter()))) {
+        if (sameSince != null && now.isAfter(sameSince.plus(stuckAfter))) {
             return Health.STUCK;
         }
         return Health.GOOD;
@@ -98,6 +102,10 @@ final class ProbeMonitor {
 
     /** How long the very same value makes it stuck; at least 40 intervals. Common practice, no source. */
     Duration stuckAfter() {
+        return stuckAfter;
+    }
+
+    private static Duration stuckAfter(Probe probe) {
         Duration byQuantity = switch (probe.quantity()) {
             case LEVEL, DISSOLVED_OXYGEN, ORP -> Duration.ofHours(2);
             case PH, TEMPERATURE, CONDUCTIVITY -> Duration.ofHours(12);

@@ -47,17 +47,30 @@ public record Site(
     }
 
     public Optional<Vessel> vessel(String id) {
-        return vessels.stream().filter(v -> v.id().equals(id)).findFirst();
+        for (Vessel vessel : vessels) {
+            if (vessel.id().equals(id)) {
+                return Optional.of(vessel);
+            }
+        }
+        return Optional.empty();
     }
 
     public Optional<Probe> probe(String id) {
-        return probes.stream().filter(p -> p.id().equals(id)).findFirst();
+        for (Probe probe : probes) {
+            if (probe.id().equals(id)) {
+                return Optional.of(probe);
+            }
+        }
+        return Optional.empty();
     }
 
     public Optional<Probe> probe(String vesselId, Quantity quantity) {
-        return probes.stream()
-                .filter(p -> p.vessel().equals(vesselId) && p.quantity() == quantity)
-                .findFirst();
+        for (Probe probe : probes) {
+            if (probe.quantity() == quantity && probe.vessel().equals(vesselId)) {
+                return Optional.of(probe);
+            }
+        }
+        return Optional.empty();
     }
 
     public List<Vessel> vessels(VesselRole role) {

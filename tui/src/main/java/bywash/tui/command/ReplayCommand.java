@@ -1,7 +1,6 @@
 package bywash.tui.command;
 
 import bywash.ingest.recording.RecordedLine;
-import bywash.ingest.recording.RecordingReader;
 import bywash.ingest.site.SiteFile;
 import bywash.ingest.text.PlainText;
 import bywash.tui.watch.AlarmLines;
@@ -15,7 +14,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -82,7 +80,7 @@ final class ReplayCommand implements Callable<Integer> {
                 },
                 reading -> {});
         Instant[] next = {Instant.MIN};
-        boolean whole = read(err, line -> {
+        boolean whole = Recordings.read(files, err, line -> {
             pipeline.accept(line);
             if (report != null && line.time().isAfter(next[0])) {
                 sum.snapshot(pipeline.snapshot());
@@ -110,26 +108,9 @@ final class ReplayCommand implements Callable<Integer> {
 
     private int onScreen(SiteFile file, double times, PrintWriter err) throws IOException {
         List<RecordedLine> lines = new ArrayList<>();
-        if (!read(err, lines::add)) {
+        if (!Recordings.read(files, err, lines::add)) {
             return ExitCode.RECORDING;
         }
         return ScreenRun.replay(file, lines, times, err);
-    }
-
-    /** Hands on every line of every file; false when one cannot be read, which has then been said. */
-    private boolean read(PrintWriter err, Consumer<RecordedLine> to) {
-        for (Path path : files) {
-            try (RecordingReader reader = RecordingReader.open(path, Broken.to(path, err))) {
-                for (RecordedLine line = reader.next(); line != null; line = reader.next()) {
-                    to.accept(line);
-                }
-            } catch (IOException e) {
-                err.println(PlainText.of(
-                        path + ": cannot be read: " + e.getMessage() + "; give a recording (.jsonl or .jsonl.gz)",
-                        800));
-                return false;
-            }
-        }
-        return true;
     }
 }

@@ -1,13 +1,10 @@
 package bywash.tui.command;
 
-import bywash.ingest.recording.RecordedLine;
-import bywash.ingest.recording.RecordingReader;
 import bywash.ingest.site.SiteFile;
 import bywash.ingest.text.PlainText;
 import bywash.rules.response.ResponseSheet;
 import bywash.tui.sheet.SheetFormat;
 import bywash.tui.watch.Pipeline;
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
@@ -60,7 +57,7 @@ final class SheetCommand implements Callable<Integer> {
             return ExitCode.SITE_FILE;
         }
         Pipeline pipeline = new Pipeline(file, t -> {}, reading -> {});
-        if (!read(pipeline, err)) {
+        if (!Recordings.read(files, err, pipeline::accept)) {
             return ExitCode.RECORDING;
         }
         pipeline.finish();
@@ -86,21 +83,5 @@ final class SheetCommand implements Callable<Integer> {
             }
         }
         return null;
-    }
-
-    private boolean read(Pipeline pipeline, PrintWriter err) {
-        for (Path path : files) {
-            try (RecordingReader reader = RecordingReader.open(path, Broken.to(path, err))) {
-                for (RecordedLine line = reader.next(); line != null; line = reader.next()) {
-                    pipeline.accept(line);
-                }
-            } catch (IOException e) {
-                err.println(PlainText.of(
-                        path + ": cannot be read: " + e.getMessage() + "; give a recording (.jsonl or .jsonl.gz)",
-                        800));
-                return false;
-            }
-        }
-        return true;
     }
 }

@@ -7,7 +7,7 @@ package bywash.rules.vessel;
  * @param widthMm inside width (mm, above 0)
  * @param heightMm inside height (mm, above 0)
  */
-public record Box(double lengthMm, double widthMm, double heightMm) implements VesselShape {
+public record Box(double lengthMm, double widthMm, double heightMm) implements UprightWalls {
 
     /** Refuses sizes that are not above zero. */
     public Box {
@@ -22,27 +22,7 @@ public record Box(double lengthMm, double widthMm, double heightMm) implements V
     }
 
     @Override
-    public double volumeL(double depthMm) {
-        return base() * Checks.within("depthMm", depthMm, heightMm);
-    }
-
-    @Override
-    public double depthMm(double volumeL) {
-        return Math.min(heightMm, Checks.within("volumeL", volumeL, capacityL()) / base());
-    }
-
-    @Override
-    public double areaM2(double depthMm) {
-        Checks.within("depthMm", depthMm, heightMm);
-        return base();
-    }
-
-    @Override
-    public double capacityL() {
-        return base() * heightMm;
-    }
-
-    private double base() {
+    public double floorAreaM2() {
         return lengthMm * widthMm * 1e-6;
     }
 }

@@ -6,7 +6,7 @@ package bywash.rules.vessel;
  * @param diameterMm inside diameter (mm, above 0)
  * @param heightMm inside height (mm, above 0)
  */
-public record VerticalCylinder(double diameterMm, double heightMm) implements VesselShape {
+public record VerticalCylinder(double diameterMm, double heightMm) implements UprightWalls {
 
     /** Refuses sizes that are not above zero. */
     public VerticalCylinder {
@@ -20,27 +20,7 @@ public record VerticalCylinder(double diameterMm, double heightMm) implements Ve
     }
 
     @Override
-    public double volumeL(double depthMm) {
-        return base() * Checks.within("depthMm", depthMm, heightMm);
-    }
-
-    @Override
-    public double depthMm(double volumeL) {
-        return Math.min(heightMm, Checks.within("volumeL", volumeL, capacityL()) / base());
-    }
-
-    @Override
-    public double areaM2(double depthMm) {
-        Checks.within("depthMm", depthMm, heightMm);
-        return base();
-    }
-
-    @Override
-    public double capacityL() {
-        return base() * heightMm;
-    }
-
-    private double base() {
+    public double floorAreaM2() {
         return Math.PI / 4 * diameterMm * diameterMm * 1e-6;
     }
 }

@@ -7,8 +7,7 @@ package bywash.rules.vessel;
  * depth. One litre over one square metre is one millimetre, which is why {@link #areaM2} is also the slope of volume in
  * litres against depth in millimetres.
  */
-public sealed interface VesselShape
-        permits Box, VerticalCylinder, HorizontalCylinder, ConeBottom, Frustum, StrappingTable {
+public sealed interface VesselShape permits UprightWalls, HorizontalCylinder, ConeBottom, Frustum, StrappingTable {
 
     /** Which family this shape belongs to. */
     Kind kind();

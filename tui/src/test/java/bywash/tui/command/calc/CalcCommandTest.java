@@ -28,10 +28,10 @@ class CalcCommandTest {
     private record Run(String typed, String out, String err, int exit) {}
 
     @TestFactory
-    Stream<DynamicTest> everyCaseOfTheTranscriptIsMetToTheByte() throws IOException {
-        List<Run> transcript = transcript();
-        assertEquals(CASES, transcript.size(), "cases in the transcript");
-        return transcript.stream()
+    Stream<DynamicTest> everyExampleIsMetToTheByte() throws IOException {
+        List<Run> examples = examples();
+        assertEquals(CASES, examples.size(), "examples");
+        return examples.stream()
                 .map(expected ->
                         DynamicTest.dynamicTest(expected.typed(), () -> assertEquals(expected, run(expected.typed()))));
     }
@@ -40,7 +40,7 @@ class CalcCommandTest {
     void everyCalculationHasACaseThatWorksAndNearlyEveryOneACaseThatIsRefused() throws IOException {
         Set<String> works = new TreeSet<>();
         Set<String> refused = new TreeSet<>();
-        for (Run run : transcript()) {
+        for (Run run : examples()) {
             (run.exit() == 0 ? works : refused).add(run.typed().split(" ", 2)[0]);
         }
         Set<String> all = new TreeSet<>(
@@ -51,7 +51,7 @@ class CalcCommandTest {
 
     @Test
     void everyAnswerNamesItsSourceAndEveryDoseItsCautions() throws IOException {
-        for (Run run : transcript()) {
+        for (Run run : examples()) {
             if (run.exit() == 0 && !run.typed().contains("--json")) {
                 assertTrue(run.out().contains("\nSource: "), run.typed());
             }
@@ -99,7 +99,7 @@ class CalcCommandTest {
         return new Run(typed, out.toString(), err.toString().replace(System.lineSeparator(), "\n"), exit);
     }
 
-    private static List<Run> transcript() throws IOException {
+    private static List<Run> examples() throws IOException {
         List<Run> runs = new ArrayList<>();
         String typed = "";
         StringBuilder out = new StringBuilder();
@@ -122,7 +122,7 @@ class CalcCommandTest {
     }
 
     private static List<String> lines() throws IOException {
-        String path = "/calc/transcript.txt";
+        String path = "/calc/examples.txt";
         try (InputStream in = Objects.requireNonNull(CalcCommandTest.class.getResourceAsStream(path), path)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
         }

@@ -213,7 +213,7 @@ final class Alarm {
                 c.why(),
                 guidance.consequence(),
                 guidance.action(),
-                active ? c.deadline() : null,
+                active && goneSince == null ? c.deadline() : null,
                 c.values());
     }
 

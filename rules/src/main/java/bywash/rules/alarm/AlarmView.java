@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param why evidence, in words
  * @param consequence what happens if nothing is done
  * @param action what to do now, in order
- * @param deadline by when to act; null where none is known
+ * @param deadline by when to act, as last reckoned; null where none is known or the condition no longer holds
  */
 public record AlarmView(
         AlarmKind kind,

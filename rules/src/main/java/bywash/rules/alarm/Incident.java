@@ -9,10 +9,12 @@ import java.util.Map;
 /**
  * Alarms of one cause as one story.
  *
- * @param alarms the first cause on top: what was raised first, of two at once the more urgent
+ * @param alarms the first cause on top: what the incident is named after while it stands, then by when they were raised, of
+ *     two at once the more urgent
  */
 public record Incident(String id, List<AlarmView> alarms) {
-    private static final Comparator<AlarmView> FIRST_CAUSE = Comparator.comparing(AlarmView::since)
+    private static final Comparator<AlarmView> FIRST_CAUSE = Comparator.comparing(Incident::followed)
+            .thenComparing(AlarmView::since)
             .thenComparing(AlarmView::priority)
             .thenComparing(AlarmView::kind)
             .thenComparing(AlarmView::subject);
@@ -22,6 +24,10 @@ public record Incident(String id, List<AlarmView> alarms) {
         if (alarms.isEmpty()) {
             throw new IllegalArgumentException("incident " + id + " has no alarm");
         }
+    }
+
+    private static boolean followed(AlarmView alarm) {
+        return !alarm.incident().endsWith("-" + alarm.kind().word() + "-" + alarm.subject());
     }
 
     /** What began it. */

@@ -5,8 +5,8 @@ import bywash.rules.detect.RampGlr.Candidate;
 import bywash.rules.site.Site;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
+import bywash.rules.text.Sentence;
 import java.time.Instant;
-import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -28,7 +28,7 @@ final class FindingWords {
     FlowFinding blind(String vessel, double silenceMin) {
         String why = Double.isNaN(silenceMin)
                 ? "No level received yet; nothing can be said."
-                : String.format(Locale.ROOT, "No level for %.0f min; nothing can be said.", silenceMin);
+                : Sentence.of("No level for %.0f min; nothing can be said.", silenceMin);
         return new FlowFinding(vessel, Verdict.LEARNING, Double.NaN, Double.NaN, 0, 0, null, UNKNOWN, null, null, why);
     }
 
@@ -51,13 +51,9 @@ final class FindingWords {
         double rate = flow.rateLMin();
         double minutes = nowMin - flow.onsetMin();
         Source source = rate > 0 ? source(vessel, flow) : new Source(UNKNOWN, "");
-        String why = String.format(
-                Locale.ROOT,
+        String why = Sentence.of(
                 "Beyond noise and cycles: %+.1f +/- %.1f L/min for %.0f min. %s",
-                rate,
-                2 * flow.rateSeLMin(),
-                minutes,
-                source.words());
+                rate, 2 * flow.rateSeLMin(), minutes, source.words());
         return new FlowFinding(
                 vessel.id(),
                 verdict,
@@ -83,11 +79,9 @@ final class FindingWords {
         String why = watch.ended()
                 ? "The top-up was ended; the balance checks that the line is shut. "
                         + watch.view().confirmation()
-                : String.format(
-                        Locale.ROOT,
+                : Sentence.of(
                         "Declared top-up: %.0f L of %.0f L.",
-                        litres,
-                        watch.view().plannedL());
+                        litres, watch.view().plannedL());
         return new FlowFinding(
                 vessel.id(),
                 verdict,
@@ -126,7 +120,7 @@ final class FindingWords {
             }
             double fall = other.motion() == Motion.OUT ? -other.rateLMin() : -c.rateLMin();
             double se = other.motion() == Motion.OUT ? other.rateSeLMin() : c.seLMin();
-            String words = String.format(Locale.ROOT, "%s falls at %.1f +/- %.1f L/min", reserve.id(), fall, 2 * se);
+            String words = Sentence.of("%s falls at %.1f +/- %.1f L/min", reserve.id(), fall, 2 * se);
             double error = 2 * (se + flow.rateSeLMin()) + 0.3 * flow.rateLMin();
             if (fall > SURE_SES * se && fall > LEAST_FALL_L_MIN && StrictMath.abs(fall - flow.rateLMin()) < error) {
                 return new Source(reserve.id(), words + ", as fast as this rises: the water comes from there.");

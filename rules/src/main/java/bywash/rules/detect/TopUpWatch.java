@@ -1,9 +1,9 @@
 package bywash.rules.detect;
 
 import bywash.rules.event.OperatorEntry.TopUpStart;
+import bywash.rules.text.Sentence;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /** One declared release from start to the confirmation that its line is shut. Times in minutes of the balance. */
@@ -154,16 +154,11 @@ final class TopUpWatch {
         boolean into = c == measured ? c.rateLMin() > 0 : c.rateLMin() < 0;
         if (since > 2 && into && rate > OPEN_L_MIN && rate > 4.5 * c.seLMin()) {
             line = Line.OPEN;
-            confirmation = String.format(
-                    Locale.ROOT, "The line is not shut: %.1f +/- %.1f L/min still run", rate, 2 * c.seLMin());
+            confirmation = Sentence.of("The line is not shut: %.1f +/- %.1f L/min still run", rate, 2 * c.seLMin());
         } else if (since > 4 && c.seLMin() < SURE_SE_L_MIN && (!into || rate < 3 * c.seLMin() || rate < OPEN_L_MIN)) {
             line = Line.SHUT;
-            confirmation = String.format(
-                    Locale.ROOT,
-                    "Line shut: %.1f +/- %.1f L/min over %.0f min",
-                    into ? rate : 0.0,
-                    2 * c.seLMin(),
-                    since);
+            confirmation = Sentence.of(
+                    "Line shut: %.1f +/- %.1f L/min over %.0f min", into ? rate : 0.0, 2 * c.seLMin(), since);
         } else if (since > GIVE_UP_MIN) {
             line = Line.SHUT;
             confirmation = "Not confirmed by the balance: look at the line";

@@ -1,15 +1,15 @@
 package bywash.rules.engine;
 
+import bywash.rules.text.Sentence;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Locale;
 
 /** Numbers and times in words, the same everywhere. */
 final class Text {
     private Text() {}
 
     static String number(double value, int decimals) {
-        return String.format(Locale.ROOT, "%." + decimals + "f", value + 0.0);
+        return Sentence.of("%." + decimals + "f", value);
     }
 
     /** Rounded for an alarm line. */

@@ -1,10 +1,10 @@
 package bywash.rules.recovery;
 
 import bywash.rules.recovery.WaterTests.Test;
+import bywash.rules.text.Sentence;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * How the nitrifying bacteria do, judged from two ammonia tests and the feed between them: what feed should have added, less
@@ -77,16 +77,13 @@ public record Bacteria(double expectedMgLDay, double climbMgLDay, boolean setbac
         if (Double.isNaN(climb)) {
             return cause + "Two ammonia tests within four days are needed to judge the bacteria.";
         }
-        String found = String.format(Locale.ROOT, "%sAmmonia moved %+.2f mg/L a day", cause, climb);
+        String found = Sentence.of("%sAmmonia moved %+.2f mg/L a day", cause, climb);
         if (Double.isNaN(expected) || expected <= 0) {
             return found + "; no feed is on record to hold it against.";
         }
         double taken = StrictMath.max(0, StrictMath.min(1, 1 - climb / expected));
-        return String.format(
-                Locale.ROOT,
+        return Sentence.of(
                 "%s; feed should add %.2f if nothing took it: bacteria and plants took about %.0f %%.",
-                found,
-                expected,
-                100 * taken);
+                found, expected, 100 * taken);
     }
 }

@@ -2,6 +2,7 @@ package bywash.rules.alarm;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bywash.rules.event.OperatorEntry.Acknowledge;
@@ -186,6 +187,25 @@ class AlarmLifeTest {
                     || guidance.action().isEmpty());
             assertTrue(rationale.respondWithin().toMinutes() >= 5);
         }
+    }
+
+    @Test
+    void givesNoDeadlineOnceItsConditionHoldsNoMore() {
+        AlarmBoard board = new AlarmBoard();
+        Instant overflow = T.plusSeconds(900);
+        for (int s = 0; s <= 60; s += 5) {
+            board.set(
+                    AlarmKind.OVERFLOW_NEAR,
+                    "sump",
+                    T.plusSeconds(s),
+                    Condition.of("near", "", overflow.plusSeconds(s)));
+            board.tick(T.plusSeconds(s));
+        }
+        assertEquals(overflow.plusSeconds(60), board.views().get(0).deadline());
+        board.set(AlarmKind.OVERFLOW_NEAR, "sump", T.plusSeconds(65), null);
+        board.tick(T.plusSeconds(65));
+        assertEquals(AlarmState.UNACKNOWLEDGED, board.views().get(0).state());
+        assertNull(board.views().get(0).deadline());
     }
 
     private static AlarmBoard raised() {

@@ -44,6 +44,18 @@ class IncidentTest {
     }
 
     @Test
+    void theCauseStaysOnTopWhenItIsRaisedAgain() {
+        raise(AlarmKind.UNPLANNED_INFLOW, "sump", 0);
+        raise(AlarmKind.CHLORINE_RISK, "system", 600);
+        board.set(AlarmKind.UNPLANNED_INFLOW, "sump", T.plusSeconds(1005), null);
+        for (int s = 1005; s <= 3000; s += 5) {
+            board.tick(T.plusSeconds(s));
+        }
+        raise(AlarmKind.UNPLANNED_INFLOW, "sump", 3000);
+        assertEquals(List.of(List.of(AlarmKind.UNPLANNED_INFLOW, AlarmKind.CHLORINE_RISK)), stories());
+    }
+
+    @Test
     void whatHasNothingToDoWithTheWaterIsAStoryOfItsOwn() {
         raise(AlarmKind.PH_HIGH, "fish-tank", 0);
         raise(AlarmKind.UNPLANNED_INFLOW, "sump", 600);

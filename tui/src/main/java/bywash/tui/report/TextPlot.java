@@ -1,10 +1,10 @@
 package bywash.tui.report;
 
+import bywash.rules.text.Sentence;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Values over days as plain text that any editor shows: a mark a column, the scale at the left, the dates below. */
 final class TextPlot {
@@ -66,7 +66,7 @@ final class TextPlot {
         StringBuilder line = new StringBuilder();
         boolean labelled = row == 0 || row == HEIGHT - 1 || row == HEIGHT / 2;
         double value = low + (high - low) * row / (HEIGHT - 1);
-        String label = labelled ? String.format(Locale.ROOT, "%." + decimals + "f", value + 0.0) : "";
+        String label = labelled ? Sentence.of("%." + decimals + "f", value) : "";
         line.append(" ".repeat(Math.max(0, SCALE - 1 - label.length())))
                 .append(label)
                 .append(labelled ? " +" : " |");
@@ -94,8 +94,7 @@ final class TextPlot {
             double start = from;
             long count =
                     values.stream().filter(v -> v >= start && v < start + step).count();
-            lines.add(String.format(
-                    Locale.ROOT, "%6.0f to %4.0f %s  %s %d", from, from + step, unit, "#".repeat((int) count), count));
+            lines.add(Sentence.of("%6.0f to %4.0f %s  %s %d", from, from + step, unit, "#".repeat((int) count), count));
         }
         return String.join("\n", lines);
     }

@@ -1,11 +1,14 @@
 package bywash.tui.screen;
 
+import bywash.rules.alarm.AlarmView;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.Acknowledge;
 import bywash.tui.view.AlarmKey;
 import bywash.tui.view.AlarmLine;
 import bywash.tui.view.Frame;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -45,6 +48,7 @@ final class Acknowledging {
     List<Binding> keys() {
         return List.of(
                 Binding.of('a', "all of them", "Acknowledge all alarms that stood there when asked", this::all),
+                Binding.of('i', "its incident", "Acknowledge every alarm of the chosen one's incident", this::incident),
                 Binding.of(KeyPress.Kind.ENTER, "the chosen one", "Acknowledge the chosen alarm", this::one),
                 Binding.of(KeyPress.Kind.DOWN, "next", "Choose the next alarm", f -> move(f, 1)),
                 Binding.of(KeyPress.Kind.UP, "", "Choose the alarm before", f -> move(f, -1)),
@@ -60,11 +64,31 @@ final class Acknowledging {
     }
 
     private Effect all(Frame frame) {
+        return enter(asked, frame);
+    }
+
+    private Effect incident(Frame frame) {
+        AlarmView chosen = choice.alarm(frame);
+        if (chosen == null) {
+            close();
+            return new Effect.Say("No alarm is chosen.");
+        }
+        Set<AlarmKey> together = frame.snapshot().alarms().stream()
+                .filter(a -> a.incident().equals(chosen.incident()))
+                .map(AlarmKey::of)
+                .collect(Collectors.toSet());
+        return enter(asked.stream().filter(together::contains).toList(), frame);
+    }
+
+    private Effect enter(List<AlarmKey> keys, Frame frame) {
         close();
+        if (keys.isEmpty()) {
+            return new Effect.Say("Nothing of this incident to acknowledge.");
+        }
         List<OperatorEntry> entries =
-                asked.stream().map(key -> entry(key, frame)).toList();
-        return new Effect.Enter(
-                entries, entries.size() == 1 ? "Acknowledged." : "All " + entries.size() + " acknowledged.", false);
+                keys.stream().map(key -> entry(key, frame)).toList();
+        String words = keys.size() == 1 ? "Acknowledged." : "All " + keys.size() + " acknowledged.";
+        return new Effect.Enter(entries, words, false);
     }
 
     private Effect one(Frame frame) {

@@ -1,15 +1,18 @@
 package bywash.tui.screen;
 
 import bywash.rules.alarm.AlarmView;
+import bywash.tui.view.AlarmDetail;
 import bywash.tui.view.AlarmKey;
 import bywash.tui.view.AlarmLine;
 import bywash.tui.view.Frame;
+import bywash.tui.view.Stories;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Which alarm is chosen; shared by the pages that list alarms and the one that shows it in full. */
 final class AlarmChoice {
     private @Nullable AlarmKey chosen;
+    private int place;
 
     @Nullable
     AlarmKey key() {
@@ -25,33 +28,39 @@ final class AlarmChoice {
                 .orElse(null);
     }
 
-    /** Where in the list it stands; the first when none was chosen or it is gone. */
-    int index(List<AlarmView> alarms) {
+    /**
+     * Where it stands in the list; where the first thing wrong stands when none was chosen. When the chosen one is gone,
+     * what stands in its place.
+     */
+    int index(Frame frame) {
+        List<AlarmView> alarms = Stories.alarms(frame);
+        AlarmKey key = chosen == null ? AlarmDetail.firstKey(frame) : chosen;
         for (int i = 0; i < alarms.size(); i++) {
-            if (AlarmKey.of(alarms.get(i)).equals(chosen)) {
+            if (AlarmKey.of(alarms.get(i)).equals(key)) {
+                place = i;
                 return i;
             }
         }
-        return 0;
+        return Math.max(0, Math.min(place, alarms.size() - 1));
     }
 
     /** Keeps the alarm under the pointer chosen, so that one arriving later cannot take its place. */
     void pin(Frame frame) {
-        List<AlarmView> alarms = frame.snapshot().alarms();
-        chosen = alarms.isEmpty() ? null : AlarmKey.of(alarms.get(index(alarms)));
+        List<AlarmView> alarms = Stories.alarms(frame);
+        chosen = alarms.isEmpty() ? null : AlarmKey.of(alarms.get(index(frame)));
     }
 
     void move(Frame frame, int by) {
-        List<AlarmView> alarms = frame.snapshot().alarms();
+        List<AlarmView> alarms = Stories.alarms(frame);
         if (!alarms.isEmpty()) {
-            int to = Math.max(0, Math.min(alarms.size() - 1, index(alarms) + by));
+            int to = Math.max(0, Math.min(alarms.size() - 1, index(frame) + by));
             chosen = AlarmKey.of(alarms.get(to));
         }
     }
 
     void nextNew(Frame frame) {
-        List<AlarmView> alarms = frame.snapshot().alarms();
-        int from = alarms.isEmpty() ? 0 : index(alarms);
+        List<AlarmView> alarms = Stories.alarms(frame);
+        int from = index(frame);
         for (int i = 1; i <= alarms.size(); i++) {
             AlarmView alarm = alarms.get((from + i) % alarms.size());
             if (AlarmLine.fresh(alarm)) {

@@ -5,7 +5,7 @@ import bywash.tui.view.OverviewView;
 import bywash.tui.view.Words;
 import java.util.List;
 
-/** The alarms that are not normal; on a wide screen with their messages. */
+/** The alarms that are not normal, by incident, what followed indented; on a wide screen with their messages. */
 final class AlarmsPane {
     private static final int ROOMY = 110;
 
@@ -23,7 +23,8 @@ final class AlarmsPane {
         int fits = Math.max(1, rows / each);
         int from = Math.max(0, Math.min(chosen - fits + 1, alarms.size() - fits));
         int to = Math.min(alarms.size(), from + fits);
-        String title = alarms.size() > fits ? "ALARMS " + (from + 1) + " to " + to + " of " + alarms.size() : "ALARMS";
+        String place = alarms.size() > fits ? " " + (from + 1) + " to " + to + " of " + alarms.size() : "";
+        String title = "ALARMS" + place + incidents(alarms.size(), view.incidents());
         picture.heading(row, column, width, title);
         if (alarms.isEmpty()) {
             picture.put(row + 1, column + 1, "none", Style.PLAIN);
@@ -40,11 +41,19 @@ final class AlarmsPane {
     static void line(Picture picture, int row, int column, int width, AlarmLine alarm, boolean chosen) {
         Style style = chosen ? Style.SELECTED : Style.of(alarm.tone());
         String pointer = chosen ? String.valueOf(picture.glyphs().pointer()) : " ";
+        String start = pointer + (alarm.follows() ? "  " : "") + alarm.mark() + " " + alarm.name();
         String end = " " + alarm.state() + " " + alarm.since();
-        String start = pointer + alarm.mark() + " " + alarm.name();
+        if (start.length() + end.length() > width) {
+            end = " " + alarm.state();
+        }
         picture.put(row, column, " ".repeat(width), style);
         picture.put(row, column, width - end.length(), start, style);
         picture.putBefore(row, column + width, end, style);
+    }
+
+    /** Said only where alarms stand together, or several incidents do. */
+    private static String incidents(int alarms, int incidents) {
+        return alarms < 2 ? "" : incidents == 1 ? "  one incident" : "  " + incidents + " incidents";
     }
 
     private static int message(Picture picture, int row, int column, int width, AlarmLine alarm) {

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 
 /** One alarm in full: cause, consequence, time left, action, evidence, cautions. */
 final class DetailPage extends ScrollPage {
-    private static final int INDENT = 10;
+    private static final int INDENT = 13;
 
     private final AlarmChoice choice;
 
@@ -55,9 +55,8 @@ final class DetailPage extends ScrollPage {
         if (alarm == null) {
             return "ALARM";
         }
-        List<AlarmView> alarms = frame.snapshot().alarms();
-        return "ALARM " + alarm.kind().word() + " " + alarm.subject() + " (" + (choice.index(alarms) + 1) + " of "
-                + alarms.size() + ")";
+        return "ALARM " + alarm.kind().word() + " " + alarm.subject() + " (" + (choice.index(frame) + 1) + " of "
+                + frame.snapshot().alarms().size() + ")";
     }
 
     @Override
@@ -76,15 +75,18 @@ final class DetailPage extends ScrollPage {
         lines.add("What", INDENT, detail.what(), style);
         lines.add("Since", INDENT, detail.since(), Style.PLAIN);
         lines.add("Left", INDENT, detail.left(), Style.PLAIN);
-        lines.add("Why", INDENT, detail.why(), Style.PLAIN);
-        lines.add("If not", INDENT, detail.consequence(), Style.PLAIN);
         int step = 1;
         for (String action : detail.action()) {
             lines.add(step == 1 ? "DO NOW" : "", INDENT, step + ". " + action, Style.PLAIN);
             step++;
         }
-        if (!detail.together().isEmpty()) {
-            lines.add("Incident", INDENT, "One with " + detail.together() + ".", Style.PLAIN);
+        lines.add("Why", INDENT, detail.why(), Style.PLAIN);
+        lines.add("Cause", INDENT, detail.cause(), Style.PLAIN);
+        lines.add("Consequence", INDENT, detail.consequence(), Style.PLAIN);
+        String label = "Followed by";
+        for (String alarm : detail.follows()) {
+            lines.add(label, INDENT, alarm, Style.PLAIN);
+            label = "";
         }
         boolean start = true;
         for (String evidence : detail.evidence()) {

@@ -45,7 +45,7 @@ final class OverviewPage implements Page {
 
     @Override
     public void draw(Picture body, Frame frame) {
-        int chosen = choice.index(frame.snapshot().alarms());
+        int chosen = choice.index(frame);
         if (body.width() < OverviewScreen.LEAST_WIDTH || body.height() + BARS < OverviewScreen.LEAST_HEIGHT) {
             SmallScreen.draw(body, frame, chosen);
         } else {

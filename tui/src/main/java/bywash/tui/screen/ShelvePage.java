@@ -5,6 +5,7 @@ import bywash.tui.view.EntryForms;
 import bywash.tui.view.Filled;
 import bywash.tui.view.FormCheck;
 import bywash.tui.view.Frame;
+import bywash.tui.view.Stories;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -36,7 +37,7 @@ final class ShelvePage extends FormPage {
         return List.of(
                 Field.choice(
                         "Alarm",
-                        frame.snapshot().alarms().stream().map(EntryForms::name).toList()),
+                        Stories.alarms(frame).stream().map(EntryForms::name).toList()),
                 Field.choice("Hours", List.of("1", "2", "4", "8", "12", "24")));
     }
 

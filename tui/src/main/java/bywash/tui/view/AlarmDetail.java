@@ -1,13 +1,16 @@
 package bywash.tui.view;
 
 import bywash.rules.alarm.AlarmKind;
+import bywash.rules.alarm.AlarmRationale;
 import bywash.rules.alarm.AlarmView;
+import bywash.rules.alarm.Incident;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -16,7 +19,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param left how long until what happens, for this alarm and those of its incident
  * @param action steps in order
- * @param together the other alarms of the same incident, in words; empty when it stands alone
+ * @param cause what it follows from
+ * @param follows the alarms that followed from it, in words
  */
 public record AlarmDetail(
         AlarmLine line,
@@ -27,11 +31,13 @@ public record AlarmDetail(
         String why,
         String consequence,
         List<String> action,
-        String together,
+        String cause,
+        List<String> follows,
         List<String> evidence,
         List<String> cautions) {
     public AlarmDetail {
         action = List.copyOf(action);
+        follows = List.copyOf(follows);
         evidence = List.copyOf(evidence);
         cautions = List.copyOf(cautions);
     }
@@ -39,9 +45,10 @@ public record AlarmDetail(
     public static AlarmDetail from(AlarmView alarm, Frame frame) {
         Instant now = frame.at();
         ZoneId zone = frame.snapshot().site().timeZone();
+        Incident incident = Stories.of(alarm, frame);
         boolean chlorine = touchesChlorine(alarm.kind());
         return new AlarmDetail(
-                AlarmLine.from(alarm, frame),
+                AlarmLine.from(alarm, frame, false),
                 alarm.priority().word() + ", " + alarm.state().word().replace('-', ' '),
                 alarm.message(),
                 Words.clock(alarm.since(), now, zone) + " (" + Words.span(alarm.since(), now) + ")",
@@ -49,54 +56,85 @@ public record AlarmDetail(
                 alarm.why(),
                 alarm.consequence(),
                 List.of(alarm.action().split("; ")),
-                together(alarm, frame),
+                cause(alarm, incident),
+                follows(alarm, incident, frame),
                 chlorine ? frame.snapshot().residual().evidence() : List.of(),
                 cautions(chlorine));
     }
 
     /** The alarm that a half-awake grower must see first; null when none stands. */
     public static @Nullable AlarmDetail first(Frame frame) {
+        return firstAlarm(frame).map(alarm -> from(alarm, frame)).orElse(null);
+    }
+
+    /** Which alarm that is. */
+    public static @Nullable AlarmKey firstKey(Frame frame) {
+        return firstAlarm(frame).map(AlarmKey::of).orElse(null);
+    }
+
+    private static Optional<AlarmView> firstAlarm(Frame frame) {
         List<AlarmView> alarms = frame.snapshot().alarms();
         return alarms.stream()
                 .filter(AlarmLine::active)
                 .findFirst()
-                .or(() -> alarms.stream().filter(AlarmLine::fresh).findFirst())
-                .map(alarm -> from(alarm, frame))
-                .orElse(null);
+                .or(() -> alarms.stream().filter(AlarmLine::fresh).findFirst());
     }
 
-    private static String together(AlarmView alarm, Frame frame) {
-        return frame.snapshot().alarms().stream()
-                .filter(a ->
-                        a.incident().equals(alarm.incident()) && !AlarmKey.of(a).equals(AlarmKey.of(alarm)))
-                .map(a -> a.kind().word() + " " + a.subject() + " ("
-                        + AlarmLine.from(a, frame).state() + ")")
-                .collect(Collectors.joining(", "));
+    /** What it follows from, or what such an alarm most often comes of. */
+    private static String cause(AlarmView alarm, Incident incident) {
+        String usual = "Most often " + AlarmRationale.of(alarm.kind()).cause() + ".";
+        return alarm.equals(incident.cause())
+                ? usual
+                : "It followed " + name(incident.cause()) + ", see there. " + usual;
+    }
+
+    private static List<String> follows(AlarmView alarm, Incident incident, Frame frame) {
+        if (!alarm.equals(incident.cause())) {
+            return List.of();
+        }
+        return incident.alarms().stream()
+                .skip(1)
+                .map(a -> {
+                    AlarmLine line = AlarmLine.from(a, frame, true);
+                    return (line.mark() + " " + line.name() + ", " + line.state() + " " + line.since()).strip();
+                })
+                .toList();
+    }
+
+    private static String name(AlarmView alarm) {
+        return alarm.kind().word() + " " + alarm.subject();
     }
 
     private static String left(AlarmView alarm, Frame frame) {
-        Set<String> parts = new LinkedHashSet<>();
-        add(parts, alarm, frame);
+        Map<String, Instant> soonest = new LinkedHashMap<>();
+        add(soonest, alarm);
         for (AlarmView other : frame.snapshot().alarms()) {
             if (AlarmLine.active(other) && other.incident().equals(alarm.incident())) {
-                add(parts, other, frame);
+                add(soonest, other);
             }
         }
-        return parts.isEmpty() ? "not known" : String.join("; ", parts);
+        return soonest.isEmpty()
+                ? "not known"
+                : soonest.entrySet().stream()
+                        .sorted(Map.Entry.comparingByValue())
+                        .map(e -> words(e.getKey(), e.getValue(), frame))
+                        .collect(Collectors.joining("; "));
     }
 
-    private static void add(Set<String> parts, AlarmView alarm, Frame frame) {
+    /** Of two alarms that say when the same comes, the sooner counts. */
+    private static void add(Map<String, Instant> soonest, AlarmView alarm) {
         Instant deadline = alarm.deadline();
-        if (deadline == null) {
-            return;
+        if (deadline != null) {
+            soonest.merge(event(alarm), deadline, (a, b) -> a.isBefore(b) ? a : b);
         }
+    }
+
+    private static String words(String event, Instant deadline, Frame frame) {
         Instant now = frame.at();
-        String event = event(alarm);
         String clock = Words.clock(deadline, now, frame.snapshot().site().timeZone());
-        parts.add(
-                deadline.isAfter(now)
-                        ? Words.span(now, deadline) + " to " + event + " (" + clock + ")"
-                        : event + " was due " + clock);
+        return deadline.isAfter(now)
+                ? Words.span(now, deadline) + " to " + event + " (" + clock + ")"
+                : event + " was due " + clock;
     }
 
     private static String event(AlarmView alarm) {

@@ -9,11 +9,20 @@ import bywash.rules.alarm.Priority;
  *
  * @param mark urgency without colour: {@code !!}, {@code !} or blank
  * @param state one short word
+ * @param follows whether it follows from another alarm of its incident
  */
 public record AlarmLine(
-        AlarmKey key, String mark, String name, String state, String since, String message, Tone tone, boolean fresh) {
+        AlarmKey key,
+        String mark,
+        String name,
+        String state,
+        String since,
+        String message,
+        Tone tone,
+        boolean fresh,
+        boolean follows) {
 
-    static AlarmLine from(AlarmView alarm, Frame frame) {
+    static AlarmLine from(AlarmView alarm, Frame frame, boolean follows) {
         return new AlarmLine(
                 AlarmKey.of(alarm),
                 mark(alarm),
@@ -22,7 +31,8 @@ public record AlarmLine(
                 Words.clock(alarm.since(), frame.at(), frame.snapshot().site().timeZone()),
                 alarm.message(),
                 tone(alarm),
-                fresh(alarm));
+                fresh(alarm),
+                follows);
     }
 
     /** Whether the grower has still to acknowledge it. */

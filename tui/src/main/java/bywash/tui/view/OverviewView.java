@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param headline what is said then
  * @param readings the abnormal before the good
  * @param unprobed vessels without a level probe, in words; empty when there are none
+ * @param incidents how many incidents the alarms belong to
  * @param topUp the running or last top-up in words; empty when there was none
  */
 public record OverviewView(
@@ -27,6 +28,7 @@ public record OverviewView(
         String topUp,
         ChlorineView chlorine,
         List<AlarmLine> alarms,
+        int incidents,
         List<LogLine> log) {
     private static final int LOG_LINES = 30;
 
@@ -55,7 +57,8 @@ public record OverviewView(
                 unprobed,
                 TopUpProgress.words(frame),
                 ChlorineView.from(frame),
-                s.alarms().stream().map(a -> AlarmLine.from(a, frame)).toList(),
+                Stories.lines(frame),
+                Stories.count(frame),
                 LogLine.newest(frame, LOG_LINES));
     }
 

@@ -3,9 +3,9 @@ package bywash.tui.view;
 import bywash.rules.husbandry.probes.CareStatus;
 import bywash.rules.husbandry.probes.TestDifference;
 import bywash.rules.husbandry.season.SeasonStatus;
+import bywash.rules.text.Sentence;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** The care of every probe in words: calibrations, drift, tests against it, and what is due. */
 public final class ProbeCareView {
@@ -41,12 +41,8 @@ public final class ProbeCareView {
     private static String differences(CareStatus care) {
         List<TestDifference> all = care.differences();
         TestDifference last = all.get(all.size() - 1);
-        return String.format(
-                Locale.ROOT,
+        return Sentence.of(
                 "%d since the calibration; the last: probe %.2f, test %.2f, %+.2f",
-                all.size(),
-                last.probeValue(),
-                last.testValue(),
-                last.difference() + 0.0);
+                all.size(), last.probeValue(), last.testValue(), last.difference());
     }
 }

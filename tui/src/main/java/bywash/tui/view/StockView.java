@@ -21,7 +21,7 @@ public final class StockView {
         List<Passage> out = new ArrayList<>();
         SeasonStatus season = frame.snapshot().season();
         if (season == null || season.cohorts().isEmpty()) {
-            out.add(Passage.plain("", "No fish on record. An entry fish-in begins a cohort."));
+            out.add(Passage.plain("", "No fish on record. Press n and enter the fish that went in."));
         } else {
             season.cohorts().forEach(c -> cohort(out, c, frame));
         }

@@ -1,5 +1,6 @@
 package bywash.tui.view;
 
+import bywash.rules.text.Sentence;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -51,7 +52,7 @@ public final class Words {
     }
 
     public static String number(double value, int decimals) {
-        return Double.isFinite(value) ? String.format(Locale.ROOT, "%." + decimals + "f", value + 0.0) : "--";
+        return Double.isFinite(value) ? Sentence.of("%." + decimals + "f", value) : "--";
     }
 
     /** Breaks at blanks into lines of at most this width; a longer word is broken inside. */

@@ -116,6 +116,47 @@ final class Frames {
         return frame(site(Units.METRIC), healthy(), vessels, residual, alarms, null);
     }
 
+    /** The same, the inflow acknowledged and seen again a minute ago, while a probe hangs for reasons of its own. */
+    static Frame twoIncidents() {
+        Frame f = valveOpen();
+        List<AlarmView> alarms = new ArrayList<>(f.snapshot().alarms());
+        AlarmView inflow = alarms.remove(0);
+        alarms.add(alarm(
+                AlarmKind.UNPLANNED_INFLOW,
+                "sump",
+                AlarmState.ACKNOWLEDGED,
+                at(-1),
+                inflow.message(),
+                inflow.why(),
+                at(12)));
+        alarms.add(
+                1,
+                alarm(
+                        AlarmKind.PROBE_STUCK,
+                        "fish-orp",
+                        AlarmState.UNACKNOWLEDGED,
+                        at(-30),
+                        "fish-orp has shown the very same value for 60 min",
+                        "Its noise of before is gone.",
+                        null));
+        Snapshot s = f.snapshot();
+        return frame(s.site(), s.probes(), s.vessels(), s.residual(), alarms, null);
+    }
+
+    /** Alarms that stand as here, each with this deadline. */
+    static Frame withDeadlines(Instant inflow, Instant overflowNear) {
+        Frame f = valveOpen();
+        Snapshot s = f.snapshot();
+        List<AlarmView> alarms = new ArrayList<>();
+        for (AlarmView a : s.alarms()) {
+            Instant deadline = a.kind() == AlarmKind.UNPLANNED_INFLOW
+                    ? inflow
+                    : a.kind() == AlarmKind.OVERFLOW_NEAR ? overflowNear : null;
+            alarms.add(alarm(a.kind(), a.subject(), a.state(), a.since(), a.message(), a.why(), deadline));
+        }
+        return frame(s.site(), s.probes(), s.vessels(), s.residual(), alarms, null);
+    }
+
     /** Oxygen is under its band, the alarm still waits out its on-delay. */
     static Frame oxygenLowNoAlarmYet() {
         List<ProbeStatus> probes = new ArrayList<>(healthy());
@@ -360,7 +401,9 @@ final class Frames {
                 subject,
                 state,
                 kind.priority(),
-                "inc-1",
+                kind == AlarmKind.UNPLANNED_INFLOW || kind == AlarmKind.OVERFLOW_NEAR || kind == AlarmKind.CHLORINE_RISK
+                        ? "20260504T050200Z-unplanned-inflow-sump"
+                        : "20260504T050000Z-" + kind.word() + "-" + subject,
                 since,
                 message,
                 why,

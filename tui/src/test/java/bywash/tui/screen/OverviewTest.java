@@ -103,7 +103,7 @@ final class OverviewTest {
         Keys.press(model, frame, "v");
         Screens.draw(frame, model, false, 40, 12);
         Screens.draw(frame, model, false, 120, 40);
-        assertEquals(1, model.choice().index(frame.snapshot().alarms()));
+        assertEquals(1, model.choice().index(frame));
         Keys.press(model, frame, "h");
         Screens.draw(frame, model, false, 80, 10);
         Keys.press(model, frame, "vvvv");

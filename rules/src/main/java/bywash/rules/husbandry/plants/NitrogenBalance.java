@@ -3,13 +3,13 @@ package bywash.rules.husbandry.plants;
 import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.husbandry.plants.BedStatus.Stand;
 import bywash.rules.husbandry.plants.NitrogenStatus.Verdict;
+import bywash.rules.text.Sentence;
 import bywash.rules.water.NitrateBalance;
 import bywash.rules.water.Nitrification;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -91,46 +91,29 @@ public final class NitrogenBalance {
             Verdict verdict) {
         List<String> parts = new ArrayList<>();
         parts.add("Nitrogen is " + verdict.word() + ".");
-        parts.add(
-                Double.isNaN(made)
-                        ? "No feed on record."
-                        : String.format(Locale.ROOT, "The feed brings %.2f g of N a day;", made));
+        parts.add(Double.isNaN(made) ? "No feed on record." : Sentence.of("The feed brings %.2f g of N a day;", made));
         parts.add(
                 taken.high() == 0
                         ? (Double.isNaN(made) ? "Nothing" : "nothing") + " is planted on record."
-                        : String.format(
-                                Locale.ROOT,
+                        : Sentence.of(
                                 "%s beds take %.2f to %.2f.",
-                                Double.isNaN(made) ? "The" : "the",
-                                taken.low(),
-                                taken.high()));
+                                Double.isNaN(made) ? "The" : "the", taken.low(), taken.high()));
         if (!Double.isNaN(made) && taken.high() > 0) {
-            parts.add(String.format(
-                    Locale.ROOT,
-                    "By that nitrate would move %+.1f to %+.1f mg/L a day.",
-                    computed.low() + 0.0,
-                    computed.high() + 0.0));
+            parts.add(Sentence.of(
+                    "By that nitrate would move %+.1f to %+.1f mg/L a day.", computed.low(), computed.high()));
         }
         if (Double.isNaN(nitrate)) {
             parts.add("No nitrate test on record: test.");
         } else {
-            parts.add(String.format(
-                    Locale.ROOT, "Last test %.0f mg/L%s", nitrate, fresh ? "" : ", over two weeks old: test again"));
+            parts.add(Sentence.of("Last test %.0f mg/L%s", nitrate, fresh ? "" : ", over two weeks old: test again"));
             parts.add(measured == null ? "." : measuredWords(measured));
         }
         return String.join(" ", parts).replace(" .", ".").replace(" ,", ",");
     }
 
     private static String measuredWords(Slope measured) {
-        String range = Double.isNaN(measured.halfWidth())
-                ? ""
-                : String.format(Locale.ROOT, " (+/- %.1f)", measured.halfWidth());
-        return String.format(
-                Locale.ROOT,
-                ", moving %+.1f%s mg/L a day over %d tests.",
-                measured.perDay() + 0.0,
-                range,
-                measured.points());
+        String range = Double.isNaN(measured.halfWidth()) ? "" : Sentence.of(" (+/- %.1f)", measured.halfWidth());
+        return Sentence.of(", moving %+.1f%s mg/L a day over %d tests.", measured.perDay(), range, measured.points());
     }
 
     /** What taking a bed off, or clearing it, would change; in words with the figures. */
@@ -139,8 +122,7 @@ public final class NitrogenBalance {
         Range left = new Range(
                 Math.max(0, now.takenGPerDay().low() - uptake.low()),
                 Math.max(0, now.takenGPerDay().high() - uptake.high()));
-        String area = String.format(
-                Locale.ROOT,
+        String area = Sentence.of(
                 "Without %s (%.1f m2 of %s) the beds take %.2f to %.2f g of N a day instead of %.2f to %.2f",
                 bed.vessel(),
                 bed.plantedM2(),
@@ -153,11 +135,9 @@ public final class NitrogenBalance {
             return area + ".";
         }
         return area
-                + String.format(
-                        Locale.ROOT,
+                + Sentence.of(
                         "; nitrate would move %+.1f to %+.1f mg/L a day.",
-                        rise(volumeL, now.madeGPerDay(), left.high()) + 0.0,
-                        rise(volumeL, now.madeGPerDay(), left.low()) + 0.0);
+                        rise(volumeL, now.madeGPerDay(), left.high()), rise(volumeL, now.madeGPerDay(), left.low()));
     }
 
     private static String crops(BedStatus bed) {

@@ -1,8 +1,8 @@
 package bywash.rules.husbandry.probes;
 
+import bywash.rules.text.Sentence;
 import bywash.rules.water.PhCalibration.Verdict;
 import java.time.Instant;
-import java.util.Locale;
 
 /**
  * What one calibration found.
@@ -17,7 +17,7 @@ public record CalibrationResult(
 
     /** In words with its figures. */
     public String words() {
-        String slope = Double.isNaN(slopePercent) ? "" : String.format(Locale.ROOT, "slope %.1f %%, ", slopePercent);
-        return String.format(Locale.ROOT, "%soffset %+.2f %s: %s", slope, offset + 0.0, offsetUnit, verdict.words());
+        String slope = Double.isNaN(slopePercent) ? "" : Sentence.of("slope %.1f %%, ", slopePercent);
+        return Sentence.of("%soffset %+.2f %s: %s", slope, offset, offsetUnit, verdict.words());
     }
 }

@@ -1,6 +1,6 @@
 package bywash.rules.husbandry.probes;
 
-import java.util.Locale;
+import bywash.rules.text.Sentence;
 
 /**
  * How a probe wandered between two calibrations, taken as steady over that time.
@@ -20,13 +20,7 @@ public record Drift(double error, double days, String unit) {
     }
 
     public String words() {
-        return String.format(
-                Locale.ROOT,
-                "drifted %+.2f%s in %.0f d, %+.2f a month",
-                error + 0.0,
-                spaced(unit),
-                days,
-                perMonth() + 0.0);
+        return Sentence.of("drifted %+.2f%s in %.0f d, %+.2f a month", error, spaced(unit), days, perMonth());
     }
 
     static String spaced(String unit) {

@@ -4,10 +4,10 @@ import bywash.rules.husbandry.feed.FeedLoad;
 import bywash.rules.husbandry.feed.WaterNow;
 import bywash.rules.husbandry.ph.PhPlan;
 import bywash.rules.site.Site;
+import bywash.rules.text.Sentence;
 import bywash.rules.water.CarbonateWater;
 import bywash.rules.water.PhReagent;
 import java.time.Instant;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -31,8 +31,8 @@ final class PhOutlook {
             return new PhStatus(water.ph(), water.alkalinityMgL(), perDay, null, missing);
         }
         double temperature = Double.isNaN(water.temperatureC()) ? 20 : water.temperatureC();
-        String words = String.format(
-                Locale.ROOT, "pH %.2f at alkalinity %.0f mg/L%s.", water.ph(), water.alkalinityMgL(), falls(perDay));
+        String words =
+                Sentence.of("pH %.2f at alkalinity %.0f mg/L%s.", water.ph(), water.alkalinityMgL(), falls(perDay));
         try {
             CarbonateWater present = CarbonateWater.ofAlkalinity(temperature, water.ph(), water.alkalinityMgL());
             String mains = " " + PhPlan.mains(present, site.mains());
@@ -52,8 +52,6 @@ final class PhOutlook {
     }
 
     private static String falls(double perDay) {
-        return Double.isNaN(perDay)
-                ? ""
-                : String.format(Locale.ROOT, "; nitrifying the feed takes %.1f mg/L of it a day", -perDay);
+        return Double.isNaN(perDay) ? "" : Sentence.of("; nitrifying the feed takes %.1f mg/L of it a day", -perDay);
     }
 }

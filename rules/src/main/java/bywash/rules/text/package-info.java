@@ -1,0 +1,5 @@
+/** Numbers in words, the same everywhere. Sees nothing else. */
+@NullMarked
+package bywash.rules.text;
+
+import org.jspecify.annotations.NullMarked;

@@ -110,7 +110,7 @@ final class FormsTest {
 
     @Test
     void aCriticalAlarmIsShelvedOnlyAfterAWarning() {
-        assertInstanceOf(Effect.Say.class, Keys.press(model, Frames.valveOpen(), "vnvvvvv\nv>>\n"));
+        assertInstanceOf(Effect.Say.class, Keys.press(model, Frames.valveOpen(), "vvnvvvvv\nv>>\n"));
         assertEquals(
                 List.of(new Shelve(Frames.NOW, "overflow-near", "sump", Duration.ofHours(4))),
                 entered(Frames.valveOpen(), "\n"));

@@ -79,7 +79,7 @@ final class PictureTest {
     void theIncidentScreenAnswersTheFiveQuestionsInItsFirstEightRows() {
         String text = Screens.draw(Frames.valveOpen(), new ScreenModel(), false, 80, 24)
                 .text();
-        String top = String.join("\n", text.lines().limit(8).toList());
+        String top = String.join("\n", text.lines().limit(8).toList()).replaceAll("\n +", " ");
         for (String answer : new String[] {
             "Water nobody declared is entering sump",
             "Since  06:02 (8 min)",

@@ -40,6 +40,11 @@ public final class Journal implements AutoCloseable {
         this.clock = clock;
     }
 
+    /** Loads SQLite's native library ahead of the first {@link #open}; a fault of it is told there. */
+    public static void loadLibrary() {
+        JournalFile.loadLibrary();
+    }
+
     /**
      * Opens the journal of a site, in a folder made for its owner alone. Where the folder cannot be used the journal keeps
      * nothing and says so.

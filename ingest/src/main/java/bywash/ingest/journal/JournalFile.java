@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
+import org.sqlite.SQLiteJDBCLoader;
 
 /** The journal's file: its place, its rights, its lock, and what becomes of it when it is damaged. */
 final class JournalFile implements AutoCloseable {
@@ -33,6 +34,14 @@ final class JournalFile implements AutoCloseable {
         this.path = path;
         this.channel = channel;
         this.lock = lock;
+    }
+
+    static void loadLibrary() {
+        try {
+            SQLiteJDBCLoader.initialize();
+        } catch (Exception e) {
+            // Opening the file meets the same fault, and says it.
+        }
     }
 
     /**

@@ -129,7 +129,7 @@ final class DemoCommand implements Callable<Integer> {
         }
     }
 
-    private static SiteFile site() throws IOException {
+    static SiteFile site() throws IOException {
         try (InputStream in = DemoCommand.class.getResourceAsStream(DemoFeed.SITE)) {
             if (in == null) {
                 throw new IOException("the demo's site file is missing from the program");

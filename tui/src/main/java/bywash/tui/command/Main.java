@@ -46,6 +46,7 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
+        HeadStart.forCommand(args);
         LogFile.begin();
         System.exit(commandLineFor(args).execute(args));
     }

@@ -8,29 +8,23 @@ import bywash.rules.event.OperatorEntry.Unshelve;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** All alarms of a site. One writer; iteration order is by kind, then subject, so that output never depends on hashes. */
 public final class AlarmBoard {
-    private record Key(AlarmKind kind, String subject) implements Comparable<Key> {
-        @Override
-        public int compareTo(Key other) {
-            int byKind = kind.compareTo(other.kind);
-            return byKind != 0 ? byKind : subject.compareTo(other.subject);
-        }
-    }
-
     private static final Comparator<Alarm> URGENCY = Comparator.comparing((Alarm a) -> rank(a.state()))
             .thenComparing(a -> a.kind().priority())
             .thenComparing(Alarm::kind)
             .thenComparing(Alarm::subject);
 
-    private final TreeMap<Key, Alarm> alarms = new TreeMap<>();
-    private final Set<Key> suppressed = new HashSet<>();
+    private final EnumMap<AlarmKind, TreeMap<String, Alarm>> alarms = new EnumMap<>(AlarmKind.class);
+    private final EnumMap<AlarmKind, Set<String>> suppressed = new EnumMap<>(AlarmKind.class);
     private final Incidents incidents = new Incidents(this::standing);
     private List<AlarmTransition> out = new ArrayList<>();
 
@@ -40,22 +34,25 @@ public final class AlarmBoard {
             alarm(kind, subject).holds(at, condition);
             return;
         }
-        Alarm alarm = alarms.get(new Key(kind, subject));
+        Alarm alarm = find(kind, subject);
         if (alarm != null) {
             alarm.gone(at);
         }
     }
 
     public void tick(Instant at) {
-        alarms.forEach((key, alarm) -> alarm.tick(at, suppressed.contains(key), incidents, out::add));
+        alarms.forEach((kind, bySubject) -> {
+            Set<String> quiet = suppressed.getOrDefault(kind, Set.of());
+            bySubject.forEach((subject, alarm) -> alarm.tick(at, quiet.contains(subject), incidents, out::add));
+        });
     }
 
     /** Sets whether an alarm is quiet by design from the next tick on. Of what the rules say, not of what was kept. */
     public void suppress(AlarmKind kind, String subject, boolean quiet) {
         if (quiet) {
-            suppressed.add(new Key(kind, subject));
+            suppressed.computeIfAbsent(kind, k -> new HashSet<>()).add(subject);
         } else {
-            suppressed.remove(new Key(kind, subject));
+            suppressed.getOrDefault(kind, Set.of()).remove(subject);
         }
     }
 
@@ -79,24 +76,30 @@ public final class AlarmBoard {
 
     /** Puts alarms back as they were; those not named are normal. Gives no transitions. */
     public void restore(List<AlarmMemory> memories, Instant now) {
-        Set<Key> named = new HashSet<>();
+        Set<Alarm> named = new HashSet<>();
         for (AlarmMemory memory : memories) {
-            named.add(new Key(memory.kind(), memory.subject()));
-            alarm(memory.kind(), memory.subject()).restore(memory, now);
+            Alarm alarm = alarm(memory.kind(), memory.subject());
+            named.add(alarm);
+            alarm.restore(memory, now);
         }
-        alarms.forEach((key, alarm) -> {
-            if (!named.contains(key)) {
-                alarm.forget();
-            }
-        });
+        all().filter(alarm -> !named.contains(alarm)).forEach(Alarm::forget);
     }
 
     private Alarm alarm(AlarmKind kind, String subject) {
-        return alarms.computeIfAbsent(new Key(kind, subject), key -> new Alarm(kind, subject));
+        return alarms.computeIfAbsent(kind, k -> new TreeMap<>()).computeIfAbsent(subject, s -> new Alarm(kind, s));
+    }
+
+    private @Nullable Alarm find(AlarmKind kind, String subject) {
+        TreeMap<String, Alarm> bySubject = alarms.get(kind);
+        return bySubject == null ? null : bySubject.get(subject);
+    }
+
+    private Stream<Alarm> all() {
+        return alarms.values().stream().flatMap(bySubject -> bySubject.values().stream());
     }
 
     public void acknowledge(Acknowledge entry) {
-        for (Alarm alarm : alarms.values()) {
+        for (Alarm alarm : all().toList()) {
             boolean named =
                     entry.alarm() == null || entry.alarm().equals(alarm.kind().word());
             boolean subject = entry.subject() == null || entry.subject().equals(alarm.subject());
@@ -107,7 +110,7 @@ public final class AlarmBoard {
     }
 
     public void shelve(Shelve entry) {
-        for (Alarm alarm : alarms.values()) {
+        for (Alarm alarm : all().toList()) {
             if (entry.alarm().equals(alarm.kind().word()) && entry.subject().equals(alarm.subject())) {
                 alarm.shelve(entry.at(), entry.duration(), out::add);
             }
@@ -115,7 +118,7 @@ public final class AlarmBoard {
     }
 
     public void unshelve(Unshelve entry) {
-        for (Alarm alarm : alarms.values()) {
+        for (Alarm alarm : all().toList()) {
             if (entry.alarm().equals(alarm.kind().word()) && entry.subject().equals(alarm.subject())) {
                 alarm.apply(AlarmInput.UNSHELVE, entry.at(), out::add);
             }
@@ -124,7 +127,7 @@ public final class AlarmBoard {
 
     /** Whether an alarm stands (not normal) now. */
     public boolean stands(AlarmKind kind, String subject) {
-        Alarm alarm = alarms.get(new Key(kind, subject));
+        Alarm alarm = find(kind, subject);
         return alarm != null && alarm.visible();
     }
 
@@ -140,20 +143,16 @@ public final class AlarmBoard {
 
     /** Alarms that are not normal: unacknowledged first, then by priority. */
     public List<AlarmView> views() {
-        return alarms.values().stream()
-                .filter(Alarm::visible)
-                .sorted(URGENCY)
-                .map(Alarm::view)
-                .toList();
+        return all().filter(Alarm::visible).sorted(URGENCY).map(Alarm::view).toList();
     }
 
     private List<Alarm> standing() {
-        return alarms.values().stream().filter(Alarm::visible).toList();
+        return all().filter(Alarm::visible).toList();
     }
 
     /** Whether the condition of an alarm stands, seen or hidden. */
     public boolean active(AlarmKind kind, String subject) {
-        Alarm alarm = alarms.get(new Key(kind, subject));
+        Alarm alarm = find(kind, subject);
         return alarm != null && alarm.active();
     }
 

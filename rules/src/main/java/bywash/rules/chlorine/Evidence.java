@@ -31,6 +31,8 @@ final class Evidence {
     /** A chance below this needs no words on temperature and pH. */
     private static final double MATTERS = 0.005;
 
+    private static final double ROOT_TWO_PI = StrictMath.sqrt(2 * StrictMath.PI);
+
     private final WaterSignals signals;
     private final Mains mains;
     private final List<String> lines = new ArrayList<>();
@@ -87,17 +89,15 @@ final class Evidence {
             case GOOD -> {
                 double error = signals.riseErrorMv();
                 double rise = signals.riseMv();
-                double factor = posterior.take(c -> response(c * arrived, rise, error));
-                lines.add(String.format(
-                        Locale.ROOT,
-                        "ORP: %+.0f mV, %+.1f sigma from its usual (%s)",
-                        rise,
-                        rise / error,
-                        words(factor)));
+                double other = FOULED * normal(rise, error) + ELSE / ELSE_RANGE_MV;
+                double factor = posterior.take(c -> (1 - FOULED - ELSE) * response(c * arrived, rise, error) + other);
+                lines.add("ORP: " + Figures.signed(rise, 0) + " mV, " + Figures.signed(rise / error, 1)
+                        + " sigma from its usual (" + words(factor) + ")");
             }
         }
     }
 
+    /** Density of the rise where the probe responds to a residual. */
     private static double response(double ugL, double riseMv, double errorMv) {
         double fold = StrictMath.log1p(ugL / HALF_UG_L);
         double sum = 0;
@@ -106,7 +106,7 @@ final class Evidence {
             double error = StrictMath.sqrt(errorMv * errorMv + 0.04 * expected * expected);
             sum += SLOPE_SHARE[i] * normal(riseMv - expected, error);
         }
-        return (1 - FOULED - ELSE) * sum + FOULED * normal(riseMv, errorMv) + ELSE / ELSE_RANGE_MV;
+        return sum;
     }
 
     private void kind(Kind kind, Posterior posterior, double mainsShare) {
@@ -115,22 +115,23 @@ final class Evidence {
         }
         double shift = kind.signal.rise();
         double spread = 2 * kind.signal.spread();
+        double misled = MISLED * normal(shift, 4 * spread);
         double factor = posterior.take(c -> {
             double share = StrictMath.max(mainsShare, StrictMath.min(0.5, c / 1000 / (mains.residualMgL() * KEPT)));
             double expected = share * kind.whole;
             double error = StrictMath.sqrt(spread * spread + 0.25 * expected * expected);
-            return (1 - MISLED) * normal(shift - expected, error) + MISLED * normal(shift, 4 * spread);
+            return (1 - MISLED) * normal(shift - expected, error) + misled;
         });
         boolean matters = mainsShare > 0 || posterior.passed() > MATTERS;
         if (matters && (factor > 1.05 || factor < 0.95)) {
-            lines.add(String.format(
-                    Locale.ROOT, "%s: %+.2f%s from its usual (%s)", kind.name, shift, kind.unit, words(factor)));
+            lines.add(kind.name + ": " + Figures.signed(shift, 2) + kind.unit + " from its usual (" + words(factor)
+                    + ")");
         }
     }
 
     private static double normal(double miss, double sd) {
         double z = StrictMath.min(30, StrictMath.abs(miss / sd));
-        return StrictMath.exp(-0.5 * z * z) / (sd * StrictMath.sqrt(2 * StrictMath.PI));
+        return StrictMath.exp(-0.5 * z * z) / (sd * ROOT_TWO_PI);
     }
 
     /** The factor with a word for how much it says. */
@@ -138,7 +139,7 @@ final class Evidence {
         double size = factor >= 1 ? factor : 1 / factor;
         String word = size < 3 ? "hardly tells" : size < 20 ? "tells" : size < 150 ? "strong" : "very strong";
         String side = size < 3 ? "" : factor >= 1 ? " for" : " against";
-        String number = String.format(Locale.ROOT, size < 9.95 ? "%.1f" : "%.0f", size);
+        String number = Figures.of(size, size < 9.95 ? 1 : 0);
         return "weight " + (factor >= 1 || number.equals("1.0") ? "" : "1/") + number + ", " + word + side;
     }
 }

@@ -19,13 +19,14 @@ final class Posterior {
     private static final double LEAST_SPREAD = 0.1;
     private static final double CLEAN_UG_L = 0.05;
     private static final double[] VALUES = values();
+    private static final double[] ACUTE = sharesAbove(ResidualEstimate.ACUTE_UG_L);
 
-    private final double limitUgL;
+    private final double[] limitShares;
     private final double[] weight = new double[CELLS + 1];
 
     /** @param unseen probability that water came in unseen, 0 to 1 */
     Posterior(Residual balance, double unseen, double limitUgL) {
-        this.limitUgL = limitUgL;
+        this.limitShares = limitUgL == ResidualEstimate.ACUTE_UG_L ? ACUTE : sharesAbove(limitUgL);
         double likely = balance.likelyMgL() * 1000;
         if (likely < CLEAN_UG_L) {
             weight[0] = 1 - unseen;
@@ -89,20 +90,33 @@ final class Posterior {
 
     /** Probability that the residual is above the limit. */
     double passed() {
-        return above(limitUgL);
+        return above(limitShares);
     }
 
     /** Probability that the residual is above a value, ug/L. */
     double above(double ugL) {
-        double step = StrictMath.log(LAST_UG_L / FIRST_UG_L) / (CELLS - 1);
+        return above(sharesAbove(ugL));
+    }
+
+    private double above(double[] shares) {
         double sum = 0;
         double all = 0;
         for (int i = 0; i <= CELLS; i++) {
-            double share = i == 0 ? 0 : StrictMath.log(VALUES[i] / ugL) / step + 0.5;
-            sum += weight[i] * StrictMath.max(0, StrictMath.min(1, share));
+            sum += weight[i] * shares[i];
             all += weight[i];
         }
         return all > 0 ? sum / all : 0;
+    }
+
+    /** How much of each cell lies above a value, 0 to 1. */
+    private static double[] sharesAbove(double ugL) {
+        double step = StrictMath.log(LAST_UG_L / FIRST_UG_L) / (CELLS - 1);
+        double[] shares = new double[CELLS + 1];
+        for (int i = 1; i <= CELLS; i++) {
+            double share = StrictMath.log(VALUES[i] / ugL) / step + 0.5;
+            shares[i] = StrictMath.max(0, StrictMath.min(1, share));
+        }
+        return shares;
     }
 
     /** The value below which this share of the weight lies, ug/L. */

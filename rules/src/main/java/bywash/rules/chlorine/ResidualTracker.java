@@ -12,7 +12,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -172,7 +171,7 @@ public final class ResidualTracker {
         double high = residual.highMgL() * 1000;
         Posterior posterior = new Posterior(residual, unseen(at), ResidualEstimate.ACUTE_UG_L);
         List<String> lines = new ArrayList<>();
-        lines.add(balanceWords() + String.format(Locale.ROOT, " (alone %.0f %%)", 100 * posterior.passed()));
+        lines.add(balanceWords() + " (alone " + Figures.of(100 * posterior.passed(), 0) + " %)");
         Evidence evidence = new Evidence(signals, site.mains());
         double arrived = likely > 0.1 ? StrictMath.min(2, laggedMgL * 1000 / likely) : 1;
         double share = StrictMath.min(1, balance.enteredL() / balance.systemL().likelyL());
@@ -223,14 +222,11 @@ public final class ResidualTracker {
     }
 
     private String balanceWords() {
-        String held = String.format(
-                Locale.ROOT,
-                "system holds %.0f L (%.0f to %.0f)",
-                balance.systemL().likelyL(),
-                balance.systemL().lowL(),
-                balance.systemL().highL());
         if (balance.enteredL() >= 1) {
-            return String.format(Locale.ROOT, "Balance: %.0f L came in, %s", balance.enteredL(), held);
+            Litres held = balance.systemL();
+            return "Balance: " + Figures.of(balance.enteredL(), 0) + " L came in, system holds "
+                    + Figures.of(held.likelyL(), 0) + " L (" + Figures.of(held.lowL(), 0) + " to "
+                    + Figures.of(held.highL(), 0) + ")";
         }
         return blind
                 ? "Balance: no level of the system to judge by, so water may come in unseen"

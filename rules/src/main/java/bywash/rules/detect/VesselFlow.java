@@ -263,10 +263,10 @@ final class VesselFlow {
         Candidate out = glr.best(false, standingSd());
         if (guess.watching()) {
             watched(nowMin);
-        } else if (in != null && convincing(in, nowMin) && maybePump(in)) {
+        } else if (in != null && maybePump(in) && convincing(in, nowMin)) {
             guess.watch(nowMin, in.rateLMin(), glr.mark(lastMin));
             watched(nowMin);
-        } else if (out != null && convincing(out, nowMin) && maybePump(out)) {
+        } else if (out != null && maybePump(out) && convincing(out, nowMin)) {
             guess.watch(nowMin, out.rateLMin(), glr.mark(lastMin));
         } else if (convincing(in, nowMin)) {
             begin(Motion.IN, in);

@@ -47,6 +47,7 @@ public final class Engine {
     private final Site site;
     private final Map<String, ProbeMonitor> monitors = new LinkedHashMap<>();
     private final Map<String, ProbeMonitor> byProbe = new HashMap<>();
+    private final Map<String, ProbeMonitor> levels = new HashMap<>();
     private final AlarmBoard board = new AlarmBoard();
     private final WaterBalance balance;
     private final ResidualTracker residual;
@@ -82,6 +83,9 @@ public final class Engine {
             ProbeMonitor monitor = new ProbeMonitor(probe);
             monitors.put(probe.id(), monitor);
             byProbe.put(probe.id(), monitor);
+            if (probe.quantity() == Quantity.LEVEL) {
+                levels.putIfAbsent(probe.vessel(), monitor);
+            }
         }
     }
 
@@ -194,14 +198,16 @@ public final class Engine {
     }
 
     private boolean spilling(Instant now) {
-        return site.vessels().stream()
-                .filter(v -> v.role() != VesselRole.RESERVE)
-                .anyMatch(v -> believedLevel(v, now) >= v.overflowMm());
+        for (Vessel vessel : site.vessels()) {
+            if (vessel.role() != VesselRole.RESERVE && believedLevel(vessel, now) >= vessel.overflowMm()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private double believedLevel(Vessel vessel, @Nullable Instant now) {
-        Probe probe = site.probe(vessel.id(), Quantity.LEVEL).orElse(null);
-        ProbeMonitor monitor = probe == null ? null : byProbe.get(probe.id());
+        ProbeMonitor monitor = levels.get(vessel.id());
         if (monitor == null || now == null || vessel.shape() == null) {
             return Double.NaN;
         }

@@ -30,11 +30,17 @@ final class Suppression {
     private final Site site;
     private final AlarmBoard board;
     private final Map<String, Instant> careUntil = new TreeMap<>();
+    private final Duration longestSilence;
     private @Nullable Instant feedLostAt;
+    private boolean someQuiet;
 
     Suppression(Site site, AlarmBoard board) {
         this.site = site;
         this.board = board;
+        this.longestSilence = site.probes().stream()
+                .map(Probe::silence)
+                .max(Duration::compareTo)
+                .orElse(Duration.ZERO);
     }
 
     void started(MaintenanceStart entry) {
@@ -56,6 +62,14 @@ final class Suppression {
         if (board.active(AlarmKind.FEED_LOST, SystemRules.FEED)) {
             feedLostAt = at;
         }
+        boolean some = !careUntil.isEmpty() || (feedLostAt != null && !at.isAfter(feedLostAt.plus(longestSilence)));
+        if (some || someQuiet) {
+            mark(at);
+        }
+        someQuiet = some;
+    }
+
+    private void mark(Instant at) {
         for (Probe probe : site.probes()) {
             boolean care = inCare(probe.id(), at);
             for (AlarmKind kind : OF_PROBE) {

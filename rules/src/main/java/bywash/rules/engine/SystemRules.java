@@ -20,6 +20,7 @@ import bywash.rules.site.VesselRole;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Collection;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -35,17 +36,17 @@ final class SystemRules {
     private static final Duration ACT_WITHIN = Duration.ofMinutes(30);
     private static final double LIKELY_ENOUGH = 0.5;
 
-    private final Site site;
     private final AlarmBoard board;
     private final WaterBalance balance;
     private final ResidualTracker residual;
+    private final List<Vessel> reserves;
     private boolean incident;
 
     SystemRules(Site site, AlarmBoard board, WaterBalance balance, ResidualTracker residual) {
-        this.site = site;
         this.board = board;
         this.balance = balance;
         this.residual = residual;
+        this.reserves = site.vessels(VesselRole.RESERVE);
     }
 
     /** Whether water moves that should not; baselines are held meanwhile. */
@@ -61,7 +62,7 @@ final class SystemRules {
             String feedDetail) {
         chlorine(at, findings);
         orpRise(at);
-        for (Vessel reserve : site.vessels(VesselRole.RESERVE)) {
+        for (Vessel reserve : reserves) {
             release(reserve, findings.get(reserve.id()), at);
         }
         pump(at, findings, monitors);
@@ -73,10 +74,12 @@ final class SystemRules {
     }
 
     private void chlorine(Instant at, Map<String, FlowFinding> findings) {
-        boolean unplanned = findings.entrySet().stream()
-                .filter(e -> residual.batch(e.getKey()) == null)
-                .map(e -> e.getValue().verdict())
-                .anyMatch(v -> v == Verdict.UNPLANNED_INFLOW || v == Verdict.LINE_NOT_SHUT);
+        boolean unplanned = false;
+        for (Map.Entry<String, FlowFinding> finding : findings.entrySet()) {
+            Verdict verdict = finding.getValue().verdict();
+            boolean runsIn = verdict == Verdict.UNPLANNED_INFLOW || verdict == Verdict.LINE_NOT_SHUT;
+            unplanned |= runsIn && residual.batch(finding.getKey()) == null;
+        }
         ResidualEstimate e = residual.estimate();
         Instant acuteAt = e.acuteAt();
         boolean soon = unplanned && acuteAt != null && acuteAt.isBefore(at.plus(ACT_WITHIN));

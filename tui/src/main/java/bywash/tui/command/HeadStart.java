@@ -36,13 +36,7 @@ final class HeadStart {
         try {
             Pipeline pipeline = new Pipeline(DemoCommand.site(), transition -> {}, reading -> {});
             Frame frame = new Frame(
-                    pipeline.snapshot(),
-                    new TrendBuffer(1),
-                    new EventLog(),
-                    Instant.EPOCH,
-                    Losses.NONE,
-                    Set.of(),
-                    "");
+                    pipeline.snapshot(), new TrendBuffer(1), new EventLog(), Instant.EPOCH, Losses.NONE, Set.of(), "");
             Screens.draw(frame, new ScreenModel(), true, 80, 24);
         } catch (IOException e) {
             // The demo's site is missing from the program: the watch starts all the same.

@@ -51,8 +51,11 @@ public final class AlarmBoard {
     public void suppress(AlarmKind kind, String subject, boolean quiet) {
         if (quiet) {
             suppressed.computeIfAbsent(kind, k -> new HashSet<>()).add(subject);
-        } else {
-            suppressed.getOrDefault(kind, Set.of()).remove(subject);
+            return;
+        }
+        Set<String> those = suppressed.get(kind);
+        if (those != null) {
+            those.remove(subject);
         }
     }
 

@@ -70,6 +70,11 @@ public final class JournalReader implements AutoCloseable {
         });
     }
 
+    /** How the feed and the watch changed in a span. */
+    public List<RecordedLine> states(Instant from, Instant to) throws IOException {
+        return ask(r -> r.states(from, to));
+    }
+
     /** The alarm lines of a span. */
     public List<String> transitions(Instant from, Instant to) throws IOException {
         return ask(r -> r.transitions(from, to));

@@ -131,6 +131,18 @@ final class JournalReads {
         }
     }
 
+    /** How the feed and the watch changed in a span, in the order it was stored; what cannot be read is passed over. */
+    List<RecordedLine> states(Instant from, Instant to) throws SQLException {
+        List<RecordedLine> all = new ArrayList<>();
+        for (String json : texts("state", from, to)) {
+            RecordedLine line = line(json);
+            if (line != null) {
+                all.add(line);
+            }
+        }
+        return all;
+    }
+
     /** The alarm lines of a span, in the order they were stored. */
     List<String> transitions(Instant from, Instant to) throws SQLException {
         return texts("transition", from, to);

@@ -4,7 +4,9 @@ import bywash.rules.alarm.AlarmState;
 import bywash.tui.view.EventLog.Event;
 import bywash.tui.view.Frame;
 import bywash.tui.view.LogLine;
+import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** What happened in a window: alarms raised and entries, by column. */
@@ -24,13 +26,15 @@ public record Marks(List<Mark> all) {
     /** Oldest first. */
     public static Marks of(Frame frame, Window window) {
         List<Mark> marks = new ArrayList<>();
-        for (Event event : frame.log().newestFirst()) {
+        Instant end = window.start(window.columns());
+        for (Event event : frame.log().between(window.start(0), end)) {
             int column = window.column(event.at());
             if (column >= 0 && column < window.columns() && shown(event)) {
                 LogLine line = LogLine.from(event, frame);
-                marks.add(0, new Mark(column, line.entry() ? ENTRY : ALARM, line));
+                marks.add(new Mark(column, line.entry() ? ENTRY : ALARM, line));
             }
         }
+        Collections.reverse(marks);
         return new Marks(marks);
     }
 

@@ -39,6 +39,15 @@ public record Binding(List<KeyPress> keys, String word, String sentence, Deed de
         });
     }
 
+    /** The same by a letter. */
+    public static Binding moves(KeyPress key, String word, String sentence, Runnable move) {
+        return moves(key.kind(), word, sentence, move).on(key);
+    }
+
+    private Binding on(KeyPress key) {
+        return new Binding(List.of(key), word, sentence, deed);
+    }
+
     /** The same with further keys. */
     public Binding or(KeyPress... more) {
         List<KeyPress> all = new java.util.ArrayList<>(keys);

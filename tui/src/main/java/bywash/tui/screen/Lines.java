@@ -26,6 +26,7 @@ public final class Lines {
 
     private final int width;
     private final List<Line> lines = new ArrayList<>();
+    private boolean goesOn;
 
     public Lines(int width) {
         this.width = width;
@@ -75,6 +76,12 @@ public final class Lines {
         return this;
     }
 
+    /** There are more lines than were gathered. */
+    Lines goesOn() {
+        goesOn = true;
+        return this;
+    }
+
     /** A line across, with a word at its start. */
     public Lines heading(String text) {
         lines.add(new Line(text, Style.STRONG, 0));
@@ -105,7 +112,7 @@ public final class Lines {
         }
         int below = lines.size() - from - count;
         String above = from > 0 ? from + " above" : "";
-        String more = below > 0 ? below + " below" : "";
+        String more = below > 0 ? below + (goesOn ? "+ below" : " below") : "";
         String place = above + (above.isEmpty() || more.isEmpty() ? "" : ", ") + more;
         if (!place.isEmpty()) {
             picture.putBefore(heading, width, " " + place, Style.STRONG);

@@ -1,6 +1,7 @@
 package bywash.tui.screen;
 
 import bywash.tui.view.Frame;
+import bywash.tui.view.NormalLevels;
 import java.util.List;
 
 /** The overview, with the alarms to choose from; below 80x24 a reduced view. */
@@ -9,6 +10,7 @@ final class OverviewPage implements Page {
     private static final int BARS = 2;
 
     private final AlarmChoice choice;
+    private final NormalLevels normal = new NormalLevels();
 
     OverviewPage(AlarmChoice choice) {
         this.choice = choice;
@@ -47,9 +49,9 @@ final class OverviewPage implements Page {
     public void draw(Picture body, Frame frame) {
         int chosen = choice.index(frame);
         if (body.width() < OverviewScreen.LEAST_WIDTH || body.height() + BARS < OverviewScreen.LEAST_HEIGHT) {
-            SmallScreen.draw(body, frame, chosen);
+            SmallScreen.draw(body, frame, normal, chosen);
         } else {
-            OverviewScreen.draw(body, frame, chosen);
+            OverviewScreen.draw(body, frame, normal, chosen);
         }
     }
 }

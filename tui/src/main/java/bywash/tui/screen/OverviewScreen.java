@@ -1,6 +1,7 @@
 package bywash.tui.screen;
 
 import bywash.tui.view.Frame;
+import bywash.tui.view.NormalLevels;
 import bywash.tui.view.OverviewView;
 
 /** The overview: rows are shared out so that at 80x24 every pane keeps what matters, and more room shows more. */
@@ -13,8 +14,8 @@ final class OverviewScreen {
 
     private OverviewScreen() {}
 
-    static void draw(Picture picture, Frame frame, int chosen) {
-        OverviewView view = OverviewView.from(frame, ReadingsPane.trendColumns(picture.width()));
+    static void draw(Picture picture, Frame frame, NormalLevels normal, int chosen) {
+        OverviewView view = OverviewView.from(frame, ReadingsPane.trendColumns(picture.width()), normal);
         Lines first = FirstThing.lines(view, picture.width());
         int strip = Math.min(first.size(), (picture.height() + 2) / 3);
         int[] wanted = {

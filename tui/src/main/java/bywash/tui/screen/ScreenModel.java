@@ -81,6 +81,7 @@ public final class ScreenModel {
         if (under.isEmpty()) {
             keys.removeIf(b -> b.has(KeyPress.of(KeyPress.Kind.ESCAPE)));
         }
+        keys.removeIf(b -> page.keys().stream().anyMatch(own -> own.keys().equals(b.keys())));
         return keys;
     }
 

@@ -39,6 +39,11 @@ public abstract class ScrollPage implements Page {
         top = 0;
     }
 
+    /** How many lines, from the first on, reach to the bottom of what is shown. */
+    protected final int reach() {
+        return top + rows;
+    }
+
     private void scroll(int by) {
         top = Math.max(0, Math.min(all - rows, top + by));
     }

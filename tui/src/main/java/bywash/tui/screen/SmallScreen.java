@@ -2,6 +2,7 @@ package bywash.tui.screen;
 
 import bywash.tui.view.AlarmLine;
 import bywash.tui.view.Frame;
+import bywash.tui.view.NormalLevels;
 import bywash.tui.view.OverviewView;
 import bywash.tui.view.ReadingLine;
 import bywash.tui.view.Tone;
@@ -13,8 +14,8 @@ import java.util.List;
 final class SmallScreen {
     private SmallScreen() {}
 
-    static void draw(Picture body, Frame frame, int chosen) {
-        OverviewView view = OverviewView.from(frame, 1);
+    static void draw(Picture body, Frame frame, NormalLevels normal, int chosen) {
+        OverviewView view = OverviewView.from(frame, 1, normal);
         int width = body.width();
         int rows = body.height();
         List<AlarmLine> list = view.alarms();

@@ -35,18 +35,20 @@ public record LogFilter(Kind kind, String words) {
         }
     }
 
-    /** Those that pass, newest first. */
+    /** Those in memory that pass, newest first. */
     public List<LogLine> lines(Frame frame) {
-        String wanted = words.toLowerCase(Locale.ROOT);
         return frame.log().newestFirst().stream()
                 .map(e -> LogLine.from(e, frame))
                 .filter(this::passes)
-                .filter(l ->
-                        wanted.isEmpty() || l.text().toLowerCase(Locale.ROOT).contains(wanted))
                 .toList();
     }
 
-    private boolean passes(LogLine line) {
+    boolean passes(LogLine line) {
+        String wanted = words.toLowerCase(Locale.ROOT);
+        return ofKind(line) && (wanted.isEmpty() || line.text().toLowerCase(Locale.ROOT).contains(wanted));
+    }
+
+    private boolean ofKind(LogLine line) {
         return switch (kind) {
             case ALL -> true;
             case RAISED -> line.raised();

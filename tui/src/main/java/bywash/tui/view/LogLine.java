@@ -27,11 +27,21 @@ public record LogLine(Instant at, String when, String mark, String text, Tone to
             String text = t.kind().word() + " " + t.subject() + ": " + what;
             return new LogLine(event.at(), when, mark, text, tone, false, t.state() == AlarmState.UNACKNOWLEDGED);
         }
+        if (event instanceof Event.Unwatched unwatched) {
+            return unwatched(unwatched, when, frame);
+        }
         String text = event instanceof Event.Entry entry
                 ? EntryWords.of(
                         entry.entry(), new DisplayUnits(frame.snapshot().site().units()))
                 : "";
         return new LogLine(event.at(), when, "", text, Tone.PLAIN, true, false);
+    }
+
+    private static LogLine unwatched(Event.Unwatched event, String when, Frame frame) {
+        String since =
+                Words.clock(event.since(), event.at(), frame.snapshot().site().timeZone());
+        String text = "watch started; nobody watched since " + since + " (" + Words.span(event.since(), event.at()) + ")";
+        return new LogLine(event.at(), when, "!", text, Tone.WARNING, false, false);
     }
 
     /** The newest, newest first. */

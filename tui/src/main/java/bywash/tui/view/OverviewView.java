@@ -32,8 +32,13 @@ public record OverviewView(
         List<LogLine> log) {
     private static final int LOG_LINES = 30;
 
-    /** @param trendColumns how many columns the trend has room for */
-    public static OverviewView from(Frame frame, int trendColumns) {
+    /**
+     * Made from a frame.
+     *
+     * @param trendColumns how many columns the trend has room for
+     * @param normal what the screen knows of normal levels
+     */
+    public static OverviewView from(Frame frame, int trendColumns, NormalLevels normal) {
         Snapshot s = frame.snapshot();
         DisplayUnits units = new DisplayUnits(s.site().units());
         List<ReadingLine> readings = s.probes().stream()
@@ -52,7 +57,7 @@ public record OverviewView(
                 readings,
                 s.vessels().stream()
                         .filter(v -> probed(s, v))
-                        .map(v -> VesselLine.from(v, frame))
+                        .map(v -> VesselLine.from(v, frame, normal.of(v.vessel(), frame)))
                         .toList(),
                 unprobed,
                 TopUpProgress.words(frame),

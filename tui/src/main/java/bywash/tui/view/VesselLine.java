@@ -4,6 +4,7 @@ import bywash.rules.detect.FlowFinding;
 import bywash.rules.engine.VesselStatus;
 import bywash.rules.site.Band;
 import java.time.Instant;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One vessel with a level probe.
@@ -26,11 +27,10 @@ public record VesselLine(
         String left,
         Tone tone) {
 
-    static VesselLine from(VesselStatus status, Frame frame) {
+    static VesselLine from(VesselStatus status, Frame frame, @Nullable Band usual) {
         DisplayUnits units = new DisplayUnits(frame.snapshot().site().units());
         FlowFinding flow = status.flow();
         double overflowMm = status.vessel().overflowMm();
-        Band usual = NormalLevel.of(status.vessel(), frame);
         return new VesselLine(
                 status.vessel().id(),
                 share(status.levelMm() / overflowMm),

@@ -1,18 +1,24 @@
 package bywash.tui.watch;
 
 import bywash.ingest.recording.IsoTime;
+import bywash.rules.alarm.AlarmKind;
+import bywash.rules.alarm.AlarmState;
 import bywash.rules.alarm.AlarmTransition;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.time.Instant;
 import java.util.Map;
+import java.util.Optional;
 
 /** Alarm lines: one JSON object a transition, keys always in the same order. */
 public final class AlarmLines {
     private static final JsonFactory JSON = new JsonFactory();
+    private static final ObjectMapper READER = new ObjectMapper();
 
     private AlarmLines() {}
 
@@ -39,6 +45,30 @@ public final class AlarmLines {
             throw new UncheckedIOException(e);
         }
         return text.toString();
+    }
+
+    /** The transition of a line, without its values; empty where it is none. */
+    static Optional<AlarmTransition> read(String line) {
+        try {
+            JsonNode node = READER.readTree(line);
+            Instant at = IsoTime.parse(node.path("time").asText());
+            Optional<AlarmKind> kind = AlarmKind.of(node.path("alarm").asText());
+            Optional<AlarmState> state = AlarmState.of(node.path("state").asText());
+            if (at == null || kind.isEmpty() || state.isEmpty()) {
+                return Optional.empty();
+            }
+            return Optional.of(new AlarmTransition(
+                    at,
+                    kind.get(),
+                    node.path("subject").asText(),
+                    state.get(),
+                    kind.get().priority(),
+                    node.path("incident").asText(),
+                    node.path("message").asText(),
+                    Map.of()));
+        } catch (IOException e) {
+            return Optional.empty();
+        }
     }
 
     private static void write(JsonGenerator json, String key, Object value) throws IOException {

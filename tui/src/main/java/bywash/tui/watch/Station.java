@@ -43,13 +43,13 @@ public record Station(
         WatchRecord record = WatchRecord.in(journal);
         Outlets outlets = new Outlets(file.site().id(), record);
         TrendBuffer trends = new TrendBuffer(TREND_VALUES);
-        EventLog log = new EventLog();
+        Instant now = clock.instant();
+        EventLog log = new EventLog(new RecordedEvents(state, file.site().id()), now);
         Pipeline pipeline = new Pipeline(file, outlets.after(log::alarm), reading -> {
             trends.add(reading.probe(), reading.at(), reading.value());
             record.reading(reading);
         });
         pipeline.onEntry(log::entry);
-        Instant now = clock.instant();
         Restart restart = Restart.from(journal, pipeline, now);
         record.goLive(now, restart.unwatchedSince());
         outlets.goLive(pipeline);
@@ -58,6 +58,7 @@ public record Station(
         LiveWatch watch = new LiveWatch(pipeline, queue, clock, record);
         if (line != null) {
             watch.beginWith(line);
+            log.unwatched(now, line.unwatchedSince());
         }
         if (line != null && Duration.between(line.unwatchedSince(), now).compareTo(WORTH_TELLING) >= 0) {
             watch.gap(line, now.plus(TELL));

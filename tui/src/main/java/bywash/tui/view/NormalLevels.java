@@ -7,25 +7,47 @@ import bywash.rules.site.Vessel;
 import bywash.tui.view.HistorySource.Bucket;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The band a vessel's level normally moves in, mm: the site file's where it sets one, else what it did in the last day,
- * the lowest and the highest tenth of half hours left out. Null while less than three hours are known.
+ * The band each vessel's level normally moves in, mm: the site file's where it sets one, else what it did in the last day,
+ * the lowest and the highest tenth of half hours left out. Null while less than three hours are known. A day's levels are
+ * gone through anew every five minutes of event time, not for every frame. For one screen.
  */
-final class NormalLevel {
+public final class NormalLevels {
     private static final int HALF_HOURS = 48;
     private static final int LEAST = 6;
+    private static final Duration HOLDS = Duration.ofMinutes(5);
 
-    private NormalLevel() {}
+    private record Known(HistorySource trends, Instant at, @Nullable Band band) {
+        boolean holds(Frame frame) {
+            return trends == frame.trends()
+                    && !frame.at().isBefore(at)
+                    && frame.at().isBefore(at.plus(HOLDS));
+        }
+    }
 
-    static @Nullable Band of(Vessel vessel, Frame frame) {
+    private final Map<String, Known> known = new HashMap<>();
+
+    @Nullable
+    Band of(Vessel vessel, Frame frame) {
         for (Limit limit : frame.snapshot().site().limits()) {
             if (limit.vessel().equals(vessel.id()) && limit.quantity() == Quantity.LEVEL) {
                 return limit.band();
             }
         }
+        Known last = known.get(vessel.id());
+        if (last == null || !last.holds(frame)) {
+            last = new Known(frame.trends(), frame.at(), usual(vessel, frame));
+            known.put(vessel.id(), last);
+        }
+        return last.band();
+    }
+
+    private static @Nullable Band usual(Vessel vessel, Frame frame) {
         Instant now = frame.at();
         return frame.snapshot()
                 .site()

@@ -1,0 +1,119 @@
+package bywash.tui.screen;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bywash.rules.event.OperatorEntry;
+import bywash.tui.view.EventLog;
+import bywash.tui.view.EventLog.Event;
+import bywash.tui.view.Frame;
+import bywash.tui.view.PastEvents;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The log reaches back into what was recorded before this watch began. */
+final class LogPageTest {
+    private static final Instant BEGAN = Frames.NOW.minus(Duration.ofDays(400));
+
+    private final ScreenModel model = new ScreenModel();
+    private final List<Instant> asked = new ArrayList<>();
+    private final Frame frame = frame();
+
+    /** A note each six hours for 400 days; only the last hour is in memory. */
+    private final class Notes implements PastEvents {
+        @Override
+        public List<Event> between(Instant from, Instant to) {
+            asked.add(from);
+            List<Event> events = new ArrayList<>();
+            int n = 0;
+            for (Instant at = BEGAN; at.isBefore(to); at = at.plus(Duration.ofHours(6))) {
+                if (!at.isBefore(from)) {
+                    events.add(new Event.Entry(new OperatorEntry.Note(at, "note " + n)));
+                }
+                n++;
+            }
+            return events;
+        }
+
+        @Override
+        public String beginning() {
+            return "The journal begins here.";
+        }
+    }
+
+    private Frame frame() {
+        Frame f = Frames.valveOpen();
+        EventLog log = new EventLog(new Notes(), Frames.NOW.minus(Duration.ofHours(1)));
+        log.entry(new OperatorEntry.Note(Frames.NOW.minus(Duration.ofHours(2)), "played again at the start"));
+        log.unwatched(Frames.NOW.minusSeconds(3000), Frames.NOW.minusSeconds(9000));
+        log.entry(new OperatorEntry.Note(Frames.NOW.minusSeconds(60), "newest"));
+        return new Frame(f.snapshot(), f.trends(), log, Frames.NOW, f.losses(), f.safeSources(), "");
+    }
+
+    private String press(String keys) {
+        Keys.press(model, frame, keys);
+        return Screens.draw(frame, model, false, 80, 24).text();
+    }
+
+    @Test
+    void whatWasBeforeThisWatchComesOutOfTheJournalOnce() {
+        String text = press("l");
+        assertTrue(text.contains("note: newest"), text);
+        assertTrue(text.contains("!  05:20         watch started; nobody watched since 03:40 (1 h 40 min)"), text);
+        assertTrue(text.contains("note: note 1599"), text);
+        assertFalse(text.contains("played again"), "told by the journal, not a second time by memory");
+        assertTrue(text.lines().toList().get(1).endsWith("+ below"), text);
+    }
+
+    @Test
+    void theWholeYearIsThereAndItsBeginningIsSaid() {
+        press("l");
+        for (int i = 0; i < 200; i++) {
+            model.handle(KeyPress.of(KeyPress.Kind.END), frame);
+            Screens.draw(frame, model, false, 80, 24);
+        }
+        String text = Screens.draw(frame, model, false, 80, 24).text();
+        assertTrue(text.contains("30 Mar 2025 06:10 note: note 0"), text);
+        assertTrue(text.contains("The journal begins here."), text);
+        assertTrue(asked.size() < 12, "asked in growing pieces: " + asked.size());
+    }
+
+    @Test
+    void goesToADateTypedAndDayByDay() {
+        String text = press("ld2026-01-05\n");
+        assertTrue(text.contains("up to 5 Jan 2026"), text);
+        assertTrue(text.lines().toList().get(2).contains("5 Jan 23:10"), text);
+        assertTrue(press("<").contains("up to 4 Jan 2026"));
+        assertTrue(press(">>").contains("up to 6 Jan 2026"));
+        assertTrue(press("d12-24\n").contains("up to 24 Dec 2025"), "the latest such day");
+        assertFalse(press("d\n").contains("up to"), "no date: back to now");
+        assertTrue(press("<").contains("up to 3 May 2026"));
+        assertFalse(press(">").contains("up to"), "today ends now");
+    }
+
+    @Test
+    void whatIsNoDateIsSaidAndTheLogStays() {
+        press("ld2026-02-30\n");
+        assertEquals("2026-02-30 is no date; type year, month and day as 2026-05-03, or 05-03.", model.notice());
+        assertTrue(press("d2026~").contains("LOG  alarms and entries "), "Esc leaves the date open");
+        assertEquals("Log", model.page().title());
+    }
+
+    @Test
+    void searchesTheWholeRecordForWords() {
+        String text = press("l\nnote 17\n");
+        assertTrue(text.contains("note: note 17\n"), text);
+        assertTrue(text.contains("The journal begins here."), text);
+    }
+
+    @Test
+    void withoutAJournalThatIsSaid() {
+        Keys.press(model, Frames.valveOpen(), "l");
+        String text = Screens.draw(Frames.valveOpen(), model, false, 80, 24).text();
+        assertTrue(text.contains("No journal is kept here"), text);
+    }
+}

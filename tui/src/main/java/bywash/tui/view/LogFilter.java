@@ -45,7 +45,8 @@ public record LogFilter(Kind kind, String words) {
 
     boolean passes(LogLine line) {
         String wanted = words.toLowerCase(Locale.ROOT);
-        return ofKind(line) && (wanted.isEmpty() || line.text().toLowerCase(Locale.ROOT).contains(wanted));
+        return ofKind(line)
+                && (wanted.isEmpty() || line.text().toLowerCase(Locale.ROOT).contains(wanted));
     }
 
     private boolean ofKind(LogLine line) {

@@ -40,7 +40,8 @@ public record LogLine(Instant at, String when, String mark, String text, Tone to
     private static LogLine unwatched(Event.Unwatched event, String when, Frame frame) {
         String since =
                 Words.clock(event.since(), event.at(), frame.snapshot().site().timeZone());
-        String text = "watch started; nobody watched since " + since + " (" + Words.span(event.since(), event.at()) + ")";
+        String text =
+                "watch started; nobody watched since " + since + " (" + Words.span(event.since(), event.at()) + ")";
         return new LogLine(event.at(), when, "!", text, Tone.WARNING, false, false);
     }
 

@@ -22,7 +22,8 @@ public final class NormalLevels {
     private static final int LEAST = 6;
     private static final Duration HOLDS = Duration.ofMinutes(5);
 
-    private record Known(HistorySource trends, Instant at, @Nullable Band band) {
+    private record Known(
+            HistorySource trends, Instant at, @Nullable Band band) {
         boolean holds(Frame frame) {
             return trends == frame.trends()
                     && !frame.at().isBefore(at)

@@ -44,10 +44,8 @@ final class RecordedEvents implements PastEvents {
     @Override
     public synchronized List<Event> between(Instant from, Instant to) {
         Instant begin = from.isAfter(Instant.EPOCH) ? from.truncatedTo(ChronoUnit.DAYS) : Instant.EPOCH;
-        Answer answer = answers.stream()
-                .filter(a -> a.covers(begin, to))
-                .findFirst()
-                .orElseGet(() -> ask(begin, to));
+        Answer answer =
+                answers.stream().filter(a -> a.covers(begin, to)).findFirst().orElseGet(() -> ask(begin, to));
         return answer.events().stream()
                 .filter(e -> !e.at().isBefore(from) && e.at().isBefore(to))
                 .toList();

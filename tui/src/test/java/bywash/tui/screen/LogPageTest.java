@@ -4,12 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import bywash.rules.event.OperatorEntry;
-import bywash.tui.view.EventLog;
-import bywash.tui.view.EventLog.Event;
 import bywash.tui.view.Frame;
-import bywash.tui.view.PastEvents;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,42 +12,9 @@ import org.junit.jupiter.api.Test;
 
 /** The log reaches back into what was recorded before this watch began. */
 final class LogPageTest {
-    private static final Instant BEGAN = Frames.NOW.minus(Duration.ofDays(400));
-
     private final ScreenModel model = new ScreenModel();
     private final List<Instant> asked = new ArrayList<>();
-    private final Frame frame = frame();
-
-    /** A note each six hours for 400 days; only the last hour is in memory. */
-    private final class Notes implements PastEvents {
-        @Override
-        public List<Event> between(Instant from, Instant to) {
-            asked.add(from);
-            List<Event> events = new ArrayList<>();
-            int n = 0;
-            for (Instant at = BEGAN; at.isBefore(to); at = at.plus(Duration.ofHours(6))) {
-                if (!at.isBefore(from)) {
-                    events.add(new Event.Entry(new OperatorEntry.Note(at, "note " + n)));
-                }
-                n++;
-            }
-            return events;
-        }
-
-        @Override
-        public String beginning() {
-            return "The journal begins here.";
-        }
-    }
-
-    private Frame frame() {
-        Frame f = Frames.valveOpen();
-        EventLog log = new EventLog(new Notes(), Frames.NOW.minus(Duration.ofHours(1)));
-        log.entry(new OperatorEntry.Note(Frames.NOW.minus(Duration.ofHours(2)), "played again at the start"));
-        log.unwatched(Frames.NOW.minusSeconds(3000), Frames.NOW.minusSeconds(9000));
-        log.entry(new OperatorEntry.Note(Frames.NOW.minusSeconds(60), "newest"));
-        return new Frame(f.snapshot(), f.trends(), log, Frames.NOW, f.losses(), f.safeSources(), "");
-    }
+    private final Frame frame = LogFrames.recorded(asked);
 
     private String press(String keys) {
         Keys.press(model, frame, keys);

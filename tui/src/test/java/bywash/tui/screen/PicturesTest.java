@@ -6,6 +6,7 @@ import bywash.tui.view.Frame;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -105,6 +106,8 @@ final class PicturesTest {
                         ascii("log", Frames.valveOpen(), "l"),
                         both("log-entries", Frames.valveOpen(), "l\t\t\t\nfed"),
                         ascii("log-entries", Frames.valveOpen(), "l\t\t\t\nfed"),
+                        both("log-date", LogFrames.recorded(new ArrayList<>()), "ld01-05\n"),
+                        ascii("log-date", LogFrames.recorded(new ArrayList<>()), "ld01-05\n"),
                         both("replay", Frames.replay(), "i"),
                         ascii("replay", Frames.replay(), "i"),
                         both("trends-hour", Frames.valveOpen(), "g"),

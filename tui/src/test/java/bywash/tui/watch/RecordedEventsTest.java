@@ -44,9 +44,11 @@ class RecordedEventsTest {
         RecordedEvents past = new RecordedEvents(dir, "larkfield");
         List<Event> events = past.between(Instant.MIN, T.plusSeconds(301));
         assertEquals(3, events.size());
-        AlarmTransition read = assertInstanceOf(Event.Alarm.class, events.get(0)).transition();
-        assertEquals(AlarmLines.of("larkfield", raised).replaceAll("\"values\":.*", ""), AlarmLines.of("larkfield", read)
-                .replaceAll("\"values\":.*", ""));
+        AlarmTransition read =
+                assertInstanceOf(Event.Alarm.class, events.get(0)).transition();
+        assertEquals(
+                AlarmLines.of("larkfield", raised).replaceAll("\"values\":.*", ""),
+                AlarmLines.of("larkfield", read).replaceAll("\"values\":.*", ""));
         assertEquals(new Event.Entry(note), events.get(1));
         assertEquals(new Event.Unwatched(T.plusSeconds(300), T.plusSeconds(100)), events.get(2));
         assertEquals(List.of(), past.between(T.plusSeconds(1), T.plusSeconds(60)));

@@ -171,10 +171,11 @@ final class LogPage extends ScrollPage {
         for (LogLine line : part.lines()) {
             String mark = line.mark() + " ".repeat(3 - line.mark().length());
             String label = mark + line.when();
-            String pad = " ".repeat(Math.max(1, TEXT - label.length()));
-            List<String> text = Words.wrap(line.text(), Math.max(8, width - TEXT));
-            for (int i = 0; i < text.size(); i++) {
-                lines.raw((i == 0 ? label + pad : " ".repeat(TEXT)) + text.get(i), Style.of(line.tone()));
+            int indent = Math.max(TEXT, label.length() + 1);
+            String start = label + " ".repeat(indent - label.length());
+            for (String text : Words.wrap(line.text(), Math.max(8, width - indent))) {
+                lines.raw(start + text, Style.of(line.tone()));
+                start = " ".repeat(indent);
             }
         }
         return part.whole() ? lines.add("   " + reach.beginning(frame), Style.PLAIN) : lines.goesOn();

@@ -259,7 +259,8 @@ public final class Engine {
                 feedUp,
                 feedDetail,
                 careRules.status(at),
-                at == null ? null : season.status(at, surroundings(at, estimate)));
+                at == null ? null : season.status(at, surroundings(at, estimate)),
+                season.tests());
     }
 
     private Surroundings surroundings(Instant now, ResidualEstimate estimate) {

@@ -3,6 +3,7 @@ package bywash.rules.engine;
 import bywash.rules.alarm.AlarmView;
 import bywash.rules.chlorine.ResidualEstimate;
 import bywash.rules.detect.TopUp;
+import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.husbandry.season.SeasonStatus;
 import bywash.rules.site.Site;
 import bywash.rules.site.Stocking;
@@ -20,6 +21,7 @@ import org.jspecify.annotations.Nullable;
  * @param topUp the running top-up, or the last one ended; null when there was none
  * @param feedUp whether the feed is connected
  * @param care batches, response sheets, recovery, prevention
+ * @param tests manual tests that count, in order of entry
  * @param season fish, feed, plants and probes on record; null before the first event
  */
 public record Snapshot(
@@ -34,7 +36,25 @@ public record Snapshot(
         boolean feedUp,
         String feedDetail,
         CareStatus care,
-        @Nullable SeasonStatus season) {
+        @Nullable SeasonStatus season,
+        List<WaterTest> tests) {
+    /** Without a test on record. */
+    public Snapshot(
+            Site site,
+            @Nullable Instant at,
+            Stocking stocking,
+            List<ProbeStatus> probes,
+            List<VesselStatus> vessels,
+            ResidualEstimate residual,
+            List<AlarmView> alarms,
+            @Nullable TopUp topUp,
+            boolean feedUp,
+            String feedDetail,
+            CareStatus care,
+            @Nullable SeasonStatus season) {
+        this(site, at, stocking, probes, vessels, residual, alarms, topUp, feedUp, feedDetail, care, season, List.of());
+    }
+
     /** A snapshot without the season's book. */
     public Snapshot(
             Site site,
@@ -55,6 +75,7 @@ public record Snapshot(
         probes = List.copyOf(probes);
         vessels = List.copyOf(vessels);
         alarms = List.copyOf(alarms);
+        tests = List.copyOf(tests);
     }
 
     /** With nothing on record of what to do. */

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
  */
 public abstract class FormPage implements Page {
     private static final int TYPED = 8;
+    private static final int LEAST_CONTENT = 16;
 
     private List<Field> fields = List.of();
     private final List<String> texts = new ArrayList<>();
@@ -130,12 +131,14 @@ public abstract class FormPage implements Page {
         }
         Filled filled = new Filled(texts);
         int label = fields.stream().mapToInt(f -> f.label().length()).max().orElse(0) + 4;
+        int[] columns = {label, label + hintColumn()};
         Lines lines = new Lines(body.width());
         lines.gap();
         for (int i = 0; i < fields.size(); i++) {
             String pointer = i == at ? String.valueOf(body.glyphs().pointer()) : " ";
             String hint = hint(frame, filled, i);
-            lines.field(pointer + " " + fields.get(i).label(), label, content(i, body.width() - label), hint, i == at);
+            lines.field(
+                    pointer + " " + fields.get(i).label(), columns, content(i, body.width() - label), hint, i == at);
         }
         lines.gap();
         said(lines, frame, filled);
@@ -143,6 +146,17 @@ public abstract class FormPage implements Page {
         int rows = body.height() - 1;
         int top = Math.max(0, Math.min(at + 2 - rows, lines.size() - rows));
         lines.drawUnder(body, 0, top, rows);
+    }
+
+    /** Behind the longest field for a number, so that hints stand in one column. */
+    private int hintColumn() {
+        int longest = LEAST_CONTENT;
+        for (Field field : fields) {
+            if (field.kind() == Field.Kind.NUMBER) {
+                longest = Math.max(longest, TYPED + 3 + field.unit().length());
+            }
+        }
+        return longest + 2;
     }
 
     private String content(int i, int room) {

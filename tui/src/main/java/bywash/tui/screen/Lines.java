@@ -56,10 +56,11 @@ public final class Lines {
         return this;
     }
 
-    /** A field of a form: label, what stands in it, and a hint behind it. */
-    Lines field(String label, int indent, String content, String hint, boolean chosen) {
+    /** A field of a form: label, what stands in it, and a hint behind it; both begin in columns of their own. */
+    Lines field(String label, int[] columns, String content, String hint, boolean chosen) {
+        int indent = columns[0];
         String start = label + " ".repeat(Math.max(1, indent - label.length()));
-        String end = hint.isEmpty() ? "" : " ".repeat(Math.max(2, 18 - content.length())) + hint;
+        String end = hint.isEmpty() ? "" : " ".repeat(Math.max(2, columns[1] - indent - content.length())) + hint;
         lines.add(new Line(start + content + end, chosen ? Style.SELECTED : Style.PLAIN, label.length()));
         return this;
     }

@@ -62,6 +62,8 @@ final class TestsPage extends FormPage {
 
     @Override
     protected List<String> notes(Frame frame, Filled filled) {
-        return List.of("Read the kit as its leaflet says; out of date reagents show too little.");
+        List<String> notes = new ArrayList<>(TestSheet.due(frame));
+        notes.add("Read the kit as its leaflet says; out of date reagents show too little.");
+        return notes;
     }
 }

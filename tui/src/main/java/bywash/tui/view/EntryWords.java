@@ -50,7 +50,8 @@ public final class EntryWords {
             return e.vessel() + " treated: " + e.treatment() + amount;
         }
         if (entry instanceof WaterTest e) {
-            return "test of " + e.vessel() + ": " + e.quantity() + " " + TestKind.words(e.quantity(), e.value());
+            return "test of " + e.vessel() + ": " + TestKind.label(e.quantity()) + " "
+                    + TestKind.words(e.quantity(), e.value());
         }
         return fish(entry);
     }

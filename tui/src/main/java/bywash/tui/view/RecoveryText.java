@@ -38,12 +38,11 @@ public final class RecoveryText {
         out.add(Passage.plain("Bacteria", recovery.bacteria()));
         boolean first = true;
         for (DueTest test : recovery.tests()) {
-            String when = Words.clock(
-                    test.dueAt(), frame.at(), frame.snapshot().site().timeZone());
-            String what = test.quantity() + " (" + test.why() + ")";
+            String when = TestSheet.due(test.dueAt(), frame.at());
+            String what = TestKind.label(test.quantity()) + " (" + test.why() + ")";
             out.add(new Passage(
                     first ? "Tests" : "",
-                    test.due() ? "! DUE since " + when + ": " + what : "due " + when + ": " + what,
+                    (test.due() ? "! " : "") + when + ": " + what,
                     test.due() ? Tone.WARNING : Tone.PLAIN));
             first = false;
         }

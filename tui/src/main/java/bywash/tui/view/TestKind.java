@@ -7,9 +7,9 @@ import java.util.stream.Stream;
 public enum TestKind {
     TOTAL_CHLORINE("total-chlorine", "total chlorine", "mg/L", 2, 20),
     FREE_CHLORINE("free-chlorine", "free chlorine", "mg/L", 2, 20),
-    TOTAL_AMMONIA("total-ammonia", "TAN", "mg/L", 2, 50),
+    TOTAL_AMMONIA("total-ammonia", "total ammonia", "mg/L N", 2, 50),
     NITRITE("nitrite", "nitrite", "mg/L", 2, 50),
-    NITRATE("nitrate", "nitrate", "mg/L", 0, 2000),
+    NITRATE("nitrate", "nitrate", "mg/L NO3", 0, 2000),
     ALKALINITY("alkalinity", "alkalinity", "mg/L CaCO3", 0, 1000),
     PH("ph", "pH", "", 2, 14);
 
@@ -51,8 +51,18 @@ public enum TestKind {
         return (Words.number(value, decimals) + " " + unit).strip();
     }
 
+    /** A value without its unit. */
+    static String value(String word, double value) {
+        return Words.number(value, of(word).map(k -> k.decimals).orElse(2));
+    }
+
     static Optional<TestKind> of(String word) {
         return Stream.of(values()).filter(k -> k.word.equals(word)).findFirst();
+    }
+
+    /** What growers say for the word of an entry. */
+    static String label(String word) {
+        return of(word).map(TestKind::label).orElse(word);
     }
 
     static String words(String word, double value) {

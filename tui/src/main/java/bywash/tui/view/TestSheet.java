@@ -1,12 +1,17 @@
 package bywash.tui.view;
 
+import bywash.rules.engine.Snapshot;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.WaterTest;
-import bywash.tui.view.EventLog.Event;
-import java.time.Duration;
+import bywash.rules.husbandry.tests.TestDue;
+import bywash.rules.husbandry.tests.TestSchedule;
+import bywash.rules.recovery.RecoveryView;
+import bywash.rules.site.VesselRole;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The sheet of manual tests of one vessel: what was found last, what is due, and the entries of what is typed now. */
@@ -18,51 +23,87 @@ public final class TestSheet {
 
     private TestSheet() {}
 
-    /** How often each is due in the system. Common practice, no source. */
-    private static Duration every(TestKind kind) {
-        return switch (kind) {
-            case TOTAL_AMMONIA, NITRITE, PH -> Duration.ofDays(7);
-            case NITRATE, ALKALINITY -> Duration.ofDays(14);
-            case TOTAL_CHLORINE, FREE_CHLORINE -> Duration.ofDays(365);
-        };
-    }
-
     /** The last test of a kind in a vessel; null where none is on record. */
     public static @Nullable WaterTest last(Frame frame, String vessel, TestKind kind) {
-        for (Event event : frame.log().newestFirst()) {
-            if (event instanceof Event.Entry entry
-                    && entry.entry() instanceof WaterTest test
-                    && test.vessel().equals(vessel)
-                    && test.quantity().equals(kind.word())) {
-                return test;
+        return last(frame, t -> t.vessel().equals(vessel) && t.quantity().equals(kind.word()));
+    }
+
+    private static @Nullable WaterTest last(Frame frame, Predicate<WaterTest> which) {
+        List<WaterTest> tests = frame.snapshot().tests();
+        for (int i = tests.size() - 1; i >= 0; i--) {
+            if (which.test(tests.get(i))) {
+                return tests.get(i);
             }
         }
         return null;
     }
 
-    /** Such as {@code last 0.25 mg/L, 3 d ago; due}. */
+    /** The schedule of the water in the loop, the soonest first. */
+    static List<TestDue> schedule(Frame frame) {
+        Snapshot s = frame.snapshot();
+        RecoveryView recovery = s.care().recovery();
+        return TestSchedule.of(
+                frame.at(),
+                s.stocking(),
+                quantity -> last(frame, t -> t.quantity().equals(quantity) && !reserve(frame, t.vessel())),
+                recovery == null ? List.of() : recovery.tests());
+    }
+
+    /** Such as {@code last 0.25, 3 d ago; due in 4 d}; the unit stands beside the field. */
     public static String hint(Frame frame, String vessel, TestKind kind) {
         WaterTest test = last(frame, vessel, kind);
-        boolean reserve = frame.snapshot().site().vessel(vessel).stream()
-                .anyMatch(v -> v.role() == bywash.rules.site.VesselRole.RESERVE);
-        if (reserve) {
+        if (reserve(frame, vessel)) {
             boolean wanted =
                     kind == TestKind.TOTAL_CHLORINE && !frame.safeSources().contains(vessel);
             return words(test, frame.at()) + (wanted ? "; DUE before release" : "");
         }
-        boolean rare = kind == TestKind.TOTAL_CHLORINE || kind == TestKind.FREE_CHLORINE;
-        if (test == null) {
-            return rare ? "" : "none on record; DUE";
+        TestDue due = schedule(frame).stream()
+                .filter(d -> d.quantity().equals(kind.word()))
+                .findFirst()
+                .orElse(null);
+        if (due == null) {
+            return test == null ? "" : words(test, frame.at());
         }
-        Instant due = test.at().plus(every(kind));
-        return words(test, frame.at())
-                + (rare ? "" : due.isAfter(frame.at()) ? "; due in " + Words.shortSpan(frame.at(), due) : "; DUE");
+        return words(due.last(), frame.at()) + "; " + due(due.dueAt(), frame.at());
+    }
+
+    /** Such as {@code due in 4 d}, {@code DUE}, {@code OVERDUE by 6 d}. */
+    static String due(Instant dueAt, Instant now) {
+        if (dueAt.isAfter(now)) {
+            return "due in " + Words.shortSpan(now, dueAt);
+        }
+        return dueAt.equals(now) ? "DUE" : "OVERDUE by " + Words.shortSpan(dueAt, now);
+    }
+
+    /** What is due of the water in the loop, and why, in two lines. */
+    public static List<String> due(Frame frame) {
+        List<TestDue> all = schedule(frame);
+        List<String> lines = new ArrayList<>();
+        String now = all.stream()
+                .filter(t -> t.due(frame.at()))
+                .map(t -> label(t.quantity()) + " (" + t.why() + ")")
+                .collect(Collectors.joining(", "));
+        lines.add(now.isEmpty() ? "No test is due." : "! Due: " + now + ".");
+        all.stream()
+                .filter(t -> !t.due(frame.at()))
+                .findFirst()
+                .ifPresent(t -> lines.add("Next: " + label(t.quantity()) + " in "
+                        + Words.shortSpan(frame.at(), t.dueAt()) + " (" + t.why() + ")."));
+        return lines;
+    }
+
+    private static String label(String quantity) {
+        return TestKind.label(quantity);
+    }
+
+    private static boolean reserve(Frame frame, String vessel) {
+        return frame.snapshot().site().vessel(vessel).stream().anyMatch(v -> v.role() == VesselRole.RESERVE);
     }
 
     private static String words(@Nullable WaterTest test, Instant now) {
         return test == null
                 ? "none on record"
-                : "last " + TestKind.words(test.quantity(), test.value()) + ", " + Words.shortSpan(test.at(), now)
+                : "last " + TestKind.value(test.quantity(), test.value()) + ", " + Words.shortSpan(test.at(), now)
                         + " ago";
     }
 

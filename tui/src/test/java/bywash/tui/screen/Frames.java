@@ -271,11 +271,26 @@ final class Frames {
     /** Tests of days past are on record. */
     static Frame tested() {
         Frame frame = quiet();
-        EventLog log = new EventLog();
-        log.entry(new OperatorEntry.WaterTest(at(-20 * 1440), "fish-tank", "alkalinity", 80));
-        log.entry(new OperatorEntry.WaterTest(at(-4 * 1440), "fish-tank", "nitrite", 0.25));
-        log.entry(new OperatorEntry.WaterTest(at(-420), "reserve", "total-chlorine", 0));
-        return new Frame(frame.snapshot(), frame.trends(), log, NOW, Losses.NONE, Set.of(), "");
+        Snapshot s = frame.snapshot();
+        List<OperatorEntry.WaterTest> tests = List.of(
+                new OperatorEntry.WaterTest(at(-20 * 1440), "fish-tank", "alkalinity", 80),
+                new OperatorEntry.WaterTest(at(-4 * 1440), "fish-tank", "nitrite", 0.25),
+                new OperatorEntry.WaterTest(at(-420), "reserve", "total-chlorine", 0));
+        Snapshot tested = new Snapshot(
+                s.site(),
+                s.at(),
+                s.stocking(),
+                s.probes(),
+                s.vessels(),
+                s.residual(),
+                s.alarms(),
+                s.topUp(),
+                s.feedUp(),
+                s.feedDetail(),
+                s.care(),
+                s.season(),
+                tests);
+        return new Frame(tested, frame.trends(), frame.log(), NOW, Losses.NONE, Set.of(), "");
     }
 
     /** Texts from outside that try to steer the terminal. */

@@ -27,7 +27,8 @@ public record FishlessPlan(double nitrogenG, double toMgL, double freeMgL, Strin
     private static final double ENOUGH_MG_L = 1;
     private static final double NITRITE_HOLD_MG_L = 5;
     private static final double FREE_HOLD_MG_L = 0.1;
-    private static final Duration TEST_EVERY = Duration.ofDays(2);
+    /** How often ammonia and nitrite are to be tested without fish. Common practice, no source. */
+    public static final Duration TEST_EVERY = Duration.ofDays(2);
 
     public FishlessPlan {
         testsDue = List.copyOf(testsDue);

@@ -12,6 +12,7 @@ public final class TestBook {
 
     private final Set<String> reserves;
     private final List<WaterTest> tests = new ArrayList<>();
+    private @Nullable List<WaterTest> all = List.of();
 
     /** @param reserves vessels whose water is not the loop's */
     public TestBook(Set<String> reserves) {
@@ -20,13 +21,20 @@ public final class TestBook {
 
     public void book(WaterTest test) {
         tests.add(test);
+        all = null;
         if (tests.size() > MOST) {
             tests.remove(0);
         }
     }
 
+    /** Asked for each frame; copied only when a test was added. */
     public List<WaterTest> all() {
-        return List.copyOf(tests);
+        List<WaterTest> known = all;
+        if (known == null) {
+            known = List.copyOf(tests);
+            all = known;
+        }
+        return known;
     }
 
     /** Tests of one quantity in the loop, oldest first. */

@@ -8,6 +8,7 @@ final class FoundFlow {
     private static final double TELLS_RATE = 5;
     private static final double HINTS_RATE = 1.5;
     private static final double SLOW_RATE_ERROR = 0.3;
+    private static final double LARGE_RATE_ERROR = 0.4;
     private static final double LEFT_OF_CLAIM = 0.3;
 
     private @Nullable Candidate flow;
@@ -15,6 +16,7 @@ final class FoundFlow {
     private double slowRate;
     private double onsetMin;
     private double mostRate;
+    private double leastRate;
 
     /** Now, and when the last sample came. */
     record Moment(double nowMin, double lastMin) {}
@@ -27,9 +29,16 @@ final class FoundFlow {
         mostRate = 0;
     }
 
+    /** A flow that stood out of the drains: its rate is known within {@value #LARGE_RATE_ERROR} of itself. */
+    void beginLarge(double fromMin, double rateLMin) {
+        begin(fromMin, rateLMin);
+        leastRate = (1 - LARGE_RATE_ERROR) * rateLMin;
+    }
+
     /** A flow that means over many minutes show. */
     void begin(double fromMin, double rateLMin) {
         flow = null;
+        leastRate = 0;
         slowRate = rateLMin;
         onsetMin = fromMin;
         lately = null;
@@ -49,10 +58,13 @@ final class FoundFlow {
             return;
         }
         Candidate c = glr.best(in, standingSd);
+        if (c != null && StrictMath.abs(c.rateLMin()) < leastRate) {
+            return;
+        }
         if (c != null && c.logRatio(standingSd) > TELLS_RATE) {
             flow = c;
             glr.keep(c);
-        } else {
+        } else if (leastRate == 0) {
             double newer = c != null && c.logRatio(standingSd) > HINTS_RATE ? c.rateLMin() : slow.rateLMin(in);
             slowRate = Double.isNaN(newer) ? slowRate : newer;
         }
@@ -90,7 +102,8 @@ final class FoundFlow {
 
     /** One standard error. */
     double rateSeLMin() {
-        return flow != null ? flow.seLMin() : StrictMath.abs(slowRate) * SLOW_RATE_ERROR;
+        double share = leastRate > 0 ? LARGE_RATE_ERROR / 2 : SLOW_RATE_ERROR;
+        return flow != null ? flow.seLMin() : StrictMath.abs(slowRate) * share;
     }
 
     double onsetMin() {

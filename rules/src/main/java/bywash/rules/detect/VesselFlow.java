@@ -1,5 +1,6 @@
 package bywash.rules.detect;
 
+import bywash.rules.detect.DrainWatch.Beyond;
 import bywash.rules.detect.RampGlr.Candidate;
 import bywash.rules.detect.RecentVolumes.Point;
 import java.time.Duration;
@@ -38,11 +39,7 @@ final class VesselFlow {
     private final boolean pumpTold;
     private final boolean mayDrainBack;
     private final PumpGuess guess = new PumpGuess();
-    private double drainEndMin = -1e9;
-    private double drainStartMin = Double.NaN;
-    private double drainStartL;
-    private double longestDrainMin;
-    private int episodes;
+    private final DrainWatch drains;
     private double lastMin = Double.NaN;
     private double firstMin = Double.NaN;
     private double fedMin = Double.NaN;
@@ -60,6 +57,7 @@ final class VesselFlow {
         this.fill = new FillPhase(hold.bedsL() > 0);
         this.slow = new SlowDrift(hold.bedsL() > 0);
         this.bedsL = hold.bedsL();
+        this.drains = new DrainWatch(hold.bedsL(), pump == Pump.TOLD);
         this.book = new BedBook(hold.bedsL() > 0 ? hold.beds() : 0);
         this.pipesL = hold.pipesL();
     }
@@ -104,25 +102,33 @@ final class VesselFlow {
             return;
         }
         slow.add(p.tMin(), p.volumeL(), holding());
+        if (bedsL > 0 && fill.learned() && Double.isNaN(pumpOffMin) && everyMin <= RESOLVES_DRAINS_MIN) {
+            drains.sample(p, recent, fill.fillLMin(), guard.noiseL(), holding());
+        }
         double lookBack = fill.lookBackMin(guard.noiseL());
         Point earlier = recent.earlier(lookBack);
         if (earlier != null) {
             double minutes = p.tMin() - earlier.tMin();
             double rise = p.volumeL() - earlier.volumeL();
             fill.rough(rise / minutes);
-            if (Double.isNaN(pumpOffMin) && fill.draining(rise, minutes, guard.noiseL())) {
+            if (Double.isNaN(pumpOffMin) && fill.draining(rise - knownInL(minutes), minutes, guard.noiseL())) {
                 drain(p, earlier);
                 return;
             }
         }
         double guardMin = StrictMath.max(lookBack + 0.15, bedsL > 0 ? 1.2 * everyMin : 0);
-        if (p.tMin() - drainEndMin > StrictMath.max(0.35, 1.2 * everyMin)) {
+        if (p.tMin() - drains.endMin() > StrictMath.max(0.35, 1.2 * everyMin)) {
             drainOver();
             pending.addLast(p);
         }
         while (!pending.isEmpty() && p.tMin() - pending.getFirst().tMin() >= (bedsL > 0 ? guardMin : 0)) {
             feed(pending.removeFirst());
         }
+    }
+
+    /** What a found flow brings, so that drains still stand out of it. */
+    private double knownInL(double minutes) {
+        return motion == Motion.IN ? StrictMath.max(0, found.rateLMin()) * minutes : 0;
     }
 
     private void guessPump(Point p) {
@@ -139,25 +145,20 @@ final class VesselFlow {
     }
 
     private void drain(Point p, Point earlier) {
-        if (Double.isNaN(drainStartMin)) {
-            drainStartMin = earlier.tMin();
-            drainStartL = earlier.volumeL();
+        if (!drains.running()) {
+            drains.begins(earlier);
             interrupt();
             book.drainBegins(earlier.tMin(), guard.noiseL());
         }
         pending.clear();
-        drainEndMin = p.tMin();
+        drains.goesOn(p.tMin());
     }
 
     private void drainOver() {
-        if (!Double.isNaN(drainStartMin) && !holding()) {
-            episodes++;
-            longestDrainMin = StrictMath.max(longestDrainMin, drainEndMin - drainStartMin);
+        if (drains.running()) {
+            book.drainsOver(drains.endMin());
+            drains.over(holding());
         }
-        if (!Double.isNaN(drainStartMin)) {
-            book.drainsOver(drainEndMin);
-        }
-        drainStartMin = Double.NaN;
     }
 
     private void feed(Point p) {
@@ -213,7 +214,7 @@ final class VesselFlow {
         slow.clear();
         guess.clear();
         found.clear();
-        drainStartMin = Double.NaN;
+        drains.forget();
         if (motion != Motion.LEARNING) {
             motion = Motion.STEADY;
         }
@@ -245,14 +246,11 @@ final class VesselFlow {
             begin(Motion.IN, pumpOffMin, (volumeL - pumpOffL) / StrictMath.max(1, nowMin - pumpOffMin));
             return;
         }
-        if (!Double.isNaN(drainStartMin)) {
-            double span = nowMin - drainStartMin;
-            double rise = recent.sureL() - drainStartL;
-            boolean endless = episodes >= 15 && span > 1.5 * longestDrainMin + 2 && rise > 20;
-            if (endless || rise > bedsL + 6 * guard.noiseL()) {
-                begin(Motion.IN, drainStartMin, rise / span);
-                return;
-            }
+        Beyond beyond = drains.beyond(nowMin, recent.sureL(), fill.fillLMin(), guard.noiseL());
+        if (beyond != null) {
+            motion = Motion.IN;
+            found.beginLarge(beyond.sinceMin(), beyond.rateLMin());
+            return;
         }
         if (!fill.learned() || !guard.learned() || nowMin - firstMin < (bedsL > 0 ? 30 : 5)) {
             motion = Motion.LEARNING;

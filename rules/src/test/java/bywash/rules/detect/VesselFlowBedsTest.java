@@ -46,6 +46,17 @@ class VesselFlowBedsTest {
     }
 
     @ParameterizedTest
+    @ValueSource(doubles = {10, 13, 16, 20, 24})
+    void aLargeInflowIsToldFromADrainBecauseNoDrainIsSoSlowForSoLong(double rate) {
+        run(480);
+        sump.inflowLMin = rate;
+        double after = found(480, 45, Motion.IN);
+        assertTrue(after < 6, "after " + after);
+        assertEquals(rate, flow.rateLMin(), 0.35 * rate);
+        assertEquals(480, flow.onsetMin(), 3);
+    }
+
+    @ParameterizedTest
     @ValueSource(doubles = {-2, -5})
     void findsALossUnderSiphons(double rate) {
         run(480);

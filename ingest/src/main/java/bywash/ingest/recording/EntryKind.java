@@ -33,7 +33,8 @@ enum EntryKind {
     OUT_OF_SERVICE("out-of-service", OperatorEntry.OutOfService.class),
     RETURN_TO_SERVICE("return-to-service", OperatorEntry.ReturnToService.class),
     NOTE("note", OperatorEntry.Note.class),
-    STEP_DONE("step-done", OperatorEntry.StepDone.class);
+    STEP_DONE("step-done", OperatorEntry.StepDone.class),
+    WITHDRAW("withdraw", OperatorEntry.Withdraw.class);
 
     private final String word;
     private final Class<? extends OperatorEntry> type;

@@ -29,7 +29,8 @@ final class EntryReader {
                 new OperatorEntry.BatchTreat(
                         at, f.text("vessel"), treatment(f), f.measureOrNone("amount", Dimension.MASS, MOST_G));
             case TEST -> test(at, f);
-            case STOCKING -> new OperatorEntry.StockingChange(at, stocking(f.text("stocking")));
+            case STOCKING -> 
+                new OperatorEntry.StockingChange(at, stocking(f.text("stocking")), f.textOrNull("species"));
             case FEED -> StockEntries.feed(at, f);
             case FISH_IN -> StockEntries.fishIn(at, f);
             case HARVEST -> StockEntries.harvest(at, f);
@@ -54,6 +55,7 @@ final class EntryReader {
                 String note = f.textOrNull("note");
                 yield new OperatorEntry.StepDone(at, f.text("incident"), f.text("step"), note == null ? "" : note);
             }
+            case WITHDRAW -> WithdrawEntry.read(at, f);
         };
     }
 

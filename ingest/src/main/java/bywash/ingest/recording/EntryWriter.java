@@ -35,10 +35,7 @@ final class EntryWriter {
             case BATCH_FILL -> batchFill((OperatorEntry.BatchFill) entry);
             case BATCH_TREAT -> batchTreat((OperatorEntry.BatchTreat) entry);
             case TEST -> test((OperatorEntry.WaterTest) entry);
-            case STOCKING ->
-                text(
-                        "stocking",
-                        ((OperatorEntry.StockingChange) entry).stocking().word());
+            case STOCKING -> stocking((OperatorEntry.StockingChange) entry);
             case FEED -> StockEntries.write(json, (OperatorEntry.Feed) entry);
             case FISH_IN -> StockEntries.write(json, (OperatorEntry.FishIn) entry);
             case HARVEST -> StockEntries.write(json, (OperatorEntry.Harvest) entry);
@@ -60,6 +57,7 @@ final class EntryWriter {
             case RETURN_TO_SERVICE -> returnToService((OperatorEntry.ReturnToService) entry);
             case NOTE -> text("text", ((OperatorEntry.Note) entry).text());
             case STEP_DONE -> stepDone((OperatorEntry.StepDone) entry);
+            case WITHDRAW -> WithdrawEntry.write(json, (OperatorEntry.Withdraw) entry);
         }
     }
 
@@ -88,6 +86,11 @@ final class EntryWriter {
         text("vessel", e.vessel());
         text("quantity", e.quantity());
         text("value", Measure.format(e.value(), dimension == null ? "" : dimension.fixedUnit()));
+    }
+
+    private void stocking(OperatorEntry.StockingChange e) throws IOException {
+        text("stocking", e.stocking().word());
+        text("species", e.species());
     }
 
     private void probeCare(OperatorEntry.ProbeCare e) throws IOException {

@@ -138,6 +138,9 @@ class RecordingTest {
                 new OperatorEntry.ReturnToService(AT, "orp-low", "fish-tank"),
                 new OperatorEntry.Note(AT, "a \"quoted\" line\nand another"),
                 new OperatorEntry.StepDone(AT, "20260504T073000Z-unplanned-inflow-sump", "stop-water", "both valves"),
+                new OperatorEntry.StockingChange(AT, Stocking.FISHLESS, "rainbow-trout"),
+                new OperatorEntry.Withdraw(AT, "feed", AT.minusSeconds(60), 1, ""),
+                new OperatorEntry.Withdraw(AT, "test", AT.minusMillis(60), 2, "typed twice"),
                 new OperatorEntry.StepDone(AT, "20260504T073000Z-unplanned-inflow-sump", "air", ""));
     }
 

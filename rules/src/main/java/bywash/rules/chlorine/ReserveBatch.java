@@ -193,6 +193,14 @@ public final class ReserveBatch {
         }
     }
 
+    /** What was entered on it was a mistake: it counts as mains water until it is tested again. */
+    public void doubted(Instant at) {
+        confirmed = false;
+        residual = Residual.ofUnknownSource(mains);
+        tests.clear();
+        asOf = at;
+    }
+
     /** A free-chlorine test: what it finds is there; a zero says nothing of chloramines. */
     public void testedFree(Instant at, double freeMgL) {
         settle(at);

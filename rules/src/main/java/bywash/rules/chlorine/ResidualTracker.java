@@ -44,6 +44,9 @@ public final class ResidualTracker {
     private double laggedMgL;
     private boolean blind = true;
     private boolean climbing;
+    /** Believed before the last test of the system. */
+    private @Nullable Residual untested;
+
     private boolean flowing;
 
     public ResidualTracker(Site site) {
@@ -92,7 +95,22 @@ public final class ResidualTracker {
         if (batch != null) {
             batch.tested(at, totalMgL);
         } else {
+            untested = balance.residual();
             balance.tested(totalMgL, StrictMath.max(LossFit.LEAST_READING_MG_L, 0.1 * totalMgL));
+        }
+    }
+
+    /**
+     * A chlorine test was taken back. A reserve counts as mains water again; of the system the range is widened by what was
+     * believed before its last test, without the loss since, which errs on the safe side.
+     */
+    public void withdrawn(String vessel, Instant at) {
+        ReserveBatch batch = batches.get(vessel);
+        if (batch != null) {
+            batch.doubted(at);
+        } else if (untested != null) {
+            balance.widened(untested);
+            untested = null;
         }
     }
 

@@ -114,6 +114,15 @@ final class SystemBalance {
         settled = Residual.between(low, likely, high);
     }
 
+    /** The test that narrowed it is taken back: whatever was believed before may hold as well. */
+    void widened(Residual before) {
+        running.keySet().stream().toList().forEach(this::ended);
+        settled = Residual.between(
+                StrictMath.min(settled.lowMgL(), before.lowMgL()),
+                StrictMath.max(settled.likelyMgL(), before.likelyMgL()),
+                StrictMath.max(settled.highMgL(), before.highMgL()));
+    }
+
     /**
      * A dechlorinator went in: the likely value falls by what it can remove (mg as Cl2), the low end to zero; the high end
      * stays, since nothing shows that it was mixed, fresh and enough. A test brings it down.

@@ -19,6 +19,7 @@ import bywash.rules.event.EngineEvent.WatchStarted;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.MaintenanceEnd;
 import bywash.rules.event.OperatorEntry.MaintenanceStart;
+import bywash.rules.event.OperatorEntry.Withdraw;
 import bywash.rules.event.Reading;
 import bywash.rules.husbandry.season.SeasonLedger;
 import bywash.rules.husbandry.season.Surroundings;
@@ -107,7 +108,11 @@ public final class Engine {
             care(acted.entry());
             stocking = entryRules.apply(acted.entry(), stocking);
             careRules.entry(acted.entry());
+            OperatorEntry undone = acted.entry() instanceof Withdraw withdraw ? season.named(withdraw) : null;
             season.book(acted.entry());
+            if (undone != null) {
+                stocking = entryRules.withdrawn(acted.entry().at(), undone, season, stocking);
+            }
             bands.fish(season.species());
         } else if (event instanceof FeedChanged changed) {
             feedUp = changed.up();

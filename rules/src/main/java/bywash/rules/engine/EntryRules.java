@@ -21,9 +21,12 @@ import bywash.rules.event.OperatorEntry.TopUpEnd;
 import bywash.rules.event.OperatorEntry.TopUpStart;
 import bywash.rules.event.OperatorEntry.Unshelve;
 import bywash.rules.event.OperatorEntry.WaterTest;
+import bywash.rules.husbandry.season.SeasonLedger;
 import bywash.rules.site.Stocking;
 import bywash.rules.water.Dechlorinator;
+import java.time.Instant;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 
 /** What each operator entry changes. Entries that only stand on record change nothing here. */
 final class EntryRules {
@@ -110,19 +113,54 @@ final class EntryRules {
         } else if (test.quantity().equals("free-chlorine")) {
             batch(test.vessel(), batch -> batch.testedFree(test.at(), test.value()));
         } else if (test.quantity().equals("nitrite")) {
-            board.set(
-                    AlarmKind.NITRITE_HIGH,
-                    test.vessel(),
-                    test.at(),
-                    test.value() > NITRITE_MG_L
-                            ? Condition.of(
-                                    "nitrite in " + test.vessel() + " is " + Text.number(test.value(), 2)
-                                            + " mg/L, above 1",
-                                    "Manual test.",
-                                    null,
-                                    "nitrite_mg_l",
-                                    test.value())
-                            : null);
+            nitrite(test.vessel(), test.at(), test);
+        }
+    }
+
+    private void nitrite(String vessel, Instant at, @Nullable WaterTest test) {
+        board.set(
+                AlarmKind.NITRITE_HIGH,
+                vessel,
+                at,
+                test != null && test.value() > NITRITE_MG_L
+                        ? Condition.of(
+                                "nitrite in " + vessel + " is " + Text.number(test.value(), 2) + " mg/L, above 1",
+                                "Manual test.",
+                                null,
+                                "nitrite_mg_l",
+                                test.value())
+                        : null);
+    }
+
+    /**
+     * An entry was taken back: what it changed here is put back to the entry before it, or to the safe side where that cannot
+     * be done. Returns the stocking from here on.
+     *
+     * @param season with the entry taken out already
+     */
+    Stocking withdrawn(Instant at, OperatorEntry undone, SeasonLedger season, Stocking stocking) {
+        if (undone instanceof WaterTest test) {
+            testWithdrawn(at, test, season);
+        } else if (undone instanceof BatchFill fill) {
+            batch(fill.vessel(), batch -> batch.doubted(at));
+        } else if (undone instanceof BatchTreat treat) {
+            batch(treat.vessel(), batch -> batch.doubted(at));
+        } else if (undone instanceof StockingChange) {
+            return season.stocking();
+        }
+        return stocking;
+    }
+
+    private void testWithdrawn(Instant at, WaterTest undone, SeasonLedger season) {
+        String vessel = undone.vessel();
+        if (undone.quantity().endsWith("-chlorine")) {
+            residual.withdrawn(vessel, at);
+            return;
+        }
+        WaterTest before = season.test(vessel, undone.quantity());
+        nitrogen.withdrawn(at, undone, season.loopTest(undone.quantity()));
+        if (undone.quantity().equals("nitrite")) {
+            nitrite(vessel, at, before);
         }
     }
 }

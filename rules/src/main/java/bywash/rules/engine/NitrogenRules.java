@@ -40,6 +40,21 @@ final class NitrogenRules {
         }
     }
 
+    /** A test was taken back; the one before it holds, where there is one. */
+    void withdrawn(Instant at, WaterTest undone, @Nullable WaterTest before) {
+        WaterTest now = byQuantity.get(undone.quantity());
+        if (now == null || !now.equals(undone)) {
+            return;
+        }
+        byQuantity.remove(undone.quantity());
+        if (undone.quantity().equals("total-ammonia")) {
+            board.set(AlarmKind.AMMONIA_TOXIC, undone.vessel(), at, null);
+        }
+        if (before != null) {
+            test(before);
+        }
+    }
+
     void tick(Instant at, Collection<ProbeMonitor> monitors, Stocking stocking) {
         WaterTest ammonia = byQuantity.get("total-ammonia");
         if (ammonia == null) {

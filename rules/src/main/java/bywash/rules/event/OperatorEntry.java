@@ -52,7 +52,13 @@ public sealed interface OperatorEntry {
         }
     }
 
-    record StockingChange(Instant at, Stocking stocking) implements OperatorEntry {
+    /** @param species that is there, or is to be brought back; null where not said */
+    record StockingChange(
+            Instant at, Stocking stocking, @Nullable String species) implements OperatorEntry {
+        public StockingChange(Instant at, Stocking stocking) {
+            this(at, stocking, null);
+        }
+
         @Override
         public String word() {
             return "stocking";
@@ -321,6 +327,21 @@ public sealed interface OperatorEntry {
         @Override
         public String word() {
             return "step-done";
+        }
+    }
+
+    /**
+     * Takes back an entry that was a mistake: both stay on record, and the earlier one counts no more.
+     *
+     * @param of the word of the entry that is taken back
+     * @param entered its own time
+     * @param which of several of that word and time, from 1 in the order they were entered
+     * @param why in words; empty where not said
+     */
+    record Withdraw(Instant at, String of, Instant entered, int which, String why) implements OperatorEntry {
+        @Override
+        public String word() {
+            return "withdraw";
         }
     }
 }

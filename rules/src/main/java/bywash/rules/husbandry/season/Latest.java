@@ -4,6 +4,7 @@ import bywash.rules.husbandry.bacteria.PresentWater.Seen;
 import bywash.rules.husbandry.daily.DailyWater;
 import bywash.rules.husbandry.daily.DayValue;
 import bywash.rules.husbandry.probes.ProbeBook;
+import bywash.rules.husbandry.season.EntryBook.Shown;
 import bywash.rules.site.Probe;
 import bywash.rules.site.Quantity;
 import bywash.rules.site.Site;
@@ -11,6 +12,7 @@ import bywash.rules.site.VesselRole;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -28,6 +30,23 @@ final class Latest {
 
     void reading(String probe, Instant at, double value) {
         seen.put(probe, new Seen(value, at, ""));
+    }
+
+    /** What the probes of that water and quantity show. */
+    List<Shown> shown(String vessel, String quantity) {
+        return site.probes().stream()
+                .filter(p -> p.vessel().equals(vessel) && p.quantity().word().equals(quantity))
+                .flatMap(p -> shown(p).stream())
+                .toList();
+    }
+
+    /** What every probe shows, in the order of the site file. */
+    List<Shown> all() {
+        return site.probes().stream().flatMap(p -> shown(p).stream()).toList();
+    }
+
+    private Optional<Shown> shown(Probe probe) {
+        return Optional.ofNullable(seen.get(probe.id())).map(s -> new Shown(probe.id(), s.at(), s.value()));
     }
 
     private Optional<Probe> probe(Quantity quantity) {

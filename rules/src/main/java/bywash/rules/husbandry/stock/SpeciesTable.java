@@ -8,6 +8,7 @@ import bywash.rules.site.SpeciesBand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The species built in, each figure with its source. A site file may add its own or change these.
@@ -71,6 +72,19 @@ public final class SpeciesTable {
                 .filter(s -> s.id().equals(id))
                 .findFirst()
                 .or(() -> BUILT_IN.stream().filter(s -> s.id().equals(id)).findFirst());
+    }
+
+    /** The words of all species of a site, its own first. */
+    public static List<String> ids(Site site) {
+        return Stream.concat(site.species().stream(), BUILT_IN.stream())
+                .map(Species::id)
+                .distinct()
+                .toList();
+    }
+
+    /** The same as one text. */
+    public static String words(Site site) {
+        return String.join(", ", ids(site));
     }
 
     private static List<SpeciesBand> warm(double tanMgL, double proteinLow, double proteinHigh) {

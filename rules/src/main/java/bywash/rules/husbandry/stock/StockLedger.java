@@ -65,7 +65,8 @@ public final class StockLedger {
             if (SpeciesTable.find(site, in.species()).isEmpty()) {
                 remark(
                         in,
-                        "species " + in.species() + " is not known, so nothing is checked for it; one of " + known()
+                        "species " + in.species() + " is not known, so nothing is checked for it; one of "
+                                + SpeciesTable.words(site)
                                 + ", or a species in the site file");
             }
         } else if (!there.species().equals(in.species())) {
@@ -73,13 +74,6 @@ public final class StockLedger {
         } else {
             there.add(in.at(), in.count(), in.meanMassG());
         }
-    }
-
-    private String known() {
-        List<String> words = new ArrayList<>();
-        site.species().forEach(s -> words.add(s.id()));
-        SpeciesTable.builtIn().forEach(s -> words.add(s.id()));
-        return String.join(", ", words);
     }
 
     private String tank(FishIn in) {

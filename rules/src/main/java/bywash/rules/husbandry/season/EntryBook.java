@@ -1,0 +1,104 @@
+package bywash.rules.husbandry.season;
+
+import bywash.rules.event.OperatorEntry;
+import bywash.rules.event.OperatorEntry.Withdraw;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Entries that can be taken back, in order of their own time, with what the probes showed when each was made. Those taken back
+ * stay here and are marked.
+ */
+final class EntryBook {
+    /** An entry with an opposite of its own (a top-up, a shelving) is undone by that. */
+    static final Set<String> WITHDRAWABLE = Set.of(
+            "batch-fill",
+            "batch-treat",
+            "bed",
+            "calibrate",
+            "crop-harvest",
+            "dose",
+            "feed",
+            "fish-in",
+            "fish-loss",
+            "fish-move",
+            "harvest",
+            "note",
+            "plant",
+            "probe-care",
+            "stocking",
+            "test",
+            "weigh");
+
+    private static final int MOST = 50_000;
+
+    /** @param value of the probe then */
+    record Shown(String probe, Instant at, double value) {}
+
+    /** @param temperatureC of the water then (Cel); NaN where not known; @param shown what tests are held against */
+    record Booked(OperatorEntry entry, double temperatureC, List<Shown> shown) {
+        Booked {
+            shown = List.copyOf(shown);
+        }
+    }
+
+    private static final class Line {
+        private final Booked booked;
+        private boolean withdrawn;
+
+        Line(Booked booked) {
+            this.booked = booked;
+        }
+    }
+
+    private final List<Line> lines = new ArrayList<>();
+
+    /** Adds it at its time; whether that is the end. */
+    boolean add(Booked booked) {
+        if (lines.size() >= MOST) {
+            lines.remove(0);
+        }
+        int at = lines.size();
+        while (at > 0 && lines.get(at - 1).booked.entry().at().isAfter(booked.entry().at())) {
+            at--;
+        }
+        lines.add(at, new Line(booked));
+        return at == lines.size() - 1;
+    }
+
+    private @Nullable Line find(Withdraw withdraw) {
+        int nth = 0;
+        for (Line line : lines) {
+            OperatorEntry entry = line.booked.entry();
+            if (entry.word().equals(withdraw.of()) && entry.at().equals(withdraw.entered())) {
+                nth++;
+                if (nth == withdraw.which()) {
+                    return line;
+                }
+            }
+        }
+        return null;
+    }
+
+    /** What it takes back; null where there is no such entry, or it was taken back before. */
+    @Nullable
+    OperatorEntry named(Withdraw withdraw) {
+        Line line = find(withdraw);
+        return line == null || line.withdrawn ? null : line.booked.entry();
+    }
+
+    void withdraw(Withdraw withdraw) {
+        Line line = find(withdraw);
+        if (line != null) {
+            line.withdrawn = true;
+        }
+    }
+
+    /** Those that count, oldest first. */
+    List<Booked> standing() {
+        return lines.stream().filter(l -> !l.withdrawn).map(l -> l.booked).toList();
+    }
+}

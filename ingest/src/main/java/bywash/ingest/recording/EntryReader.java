@@ -29,7 +29,7 @@ final class EntryReader {
                 new OperatorEntry.BatchTreat(
                         at, f.text("vessel"), treatment(f), f.measureOrNone("amount", Dimension.MASS, MOST_G));
             case TEST -> test(at, f);
-            case STOCKING -> 
+            case STOCKING ->
                 new OperatorEntry.StockingChange(at, stocking(f.text("stocking")), f.textOrNull("species"));
             case FEED -> StockEntries.feed(at, f);
             case FISH_IN -> StockEntries.fishIn(at, f);

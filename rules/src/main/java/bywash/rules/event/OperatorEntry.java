@@ -244,6 +244,22 @@ public sealed interface OperatorEntry {
         }
     }
 
+    /**
+     * The pH that the grower wants and by what means; it stands until it is reached or another takes its place.
+     *
+     * @param reagent an acid or a base by its label, or {@link #NITRIFICATION}
+     * @param strengthPercent of the product, from its label; 100 where the bacteria do it
+     */
+    record PhAim(Instant at, double targetPh, String reagent, double strengthPercent) implements OperatorEntry {
+        /** Wait for the bacteria to use up the alkalinity. */
+        public static final String NITRIFICATION = "nitrification";
+
+        @Override
+        public String word() {
+            return "ph-plan";
+        }
+    }
+
     /** @param care in words: cleaned, new membrane, new electrolyte, replaced */
     record ProbeCare(Instant at, String probe, String care) implements OperatorEntry {
         @Override

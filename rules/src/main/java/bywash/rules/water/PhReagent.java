@@ -9,6 +9,10 @@ import static bywash.rules.water.AtomicWeight.N;
 import static bywash.rules.water.AtomicWeight.NA;
 import static bywash.rules.water.AtomicWeight.O;
 import static bywash.rules.water.AtomicWeight.P;
+import static bywash.rules.water.AtomicWeight.S;
+
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Acids and bases that move the pH of a system.
@@ -18,12 +22,13 @@ import static bywash.rules.water.AtomicWeight.P;
  * moves a dose of phosphoric or citric acid by under 3 % between 10 and 35 Cel.
  *
  * <p>Source: CRC Handbook of Chemistry and Physics, dissociation constants of inorganic and organic acids (phosphoric 2.16, 7.21,
- * 12.32; citric 3.13, 4.76, 6.40), from memory: to be confirmed against the source; weights from IUPAC.
+ * 12.32; sulfuric 1.99 for its second; citric 3.13, 4.76, 6.40), from memory: to be confirmed against the source; weights from IUPAC.
  */
 public enum PhReagent {
     HYDROCHLORIC_ACID("hydrochloric-acid", H + CL, 0, 0, -20),
     NITRIC_ACID("nitric-acid", H + N + 3 * O, 0, 0, -20),
     PHOSPHORIC_ACID("phosphoric-acid", 3 * H + P + 4 * O, 0, 0, 2.16, 7.21, 12.32),
+    SULFURIC_ACID("sulfuric-acid", 2 * H + S + 4 * O, 0, 0, -3, 1.99),
     CITRIC_ACID("citric-acid", 6 * C + 8 * H + 7 * O, 0, 0, 3.13, 4.76, 6.40),
     SODIUM_HYDROXIDE("sodium-hydroxide", NA + O + H, 1, 0),
     POTASSIUM_HYDROXIDE("potassium-hydroxide", K + O + H, 1, 0),
@@ -50,6 +55,11 @@ public enum PhReagent {
     /** The name on the label, with hyphens. */
     public String word() {
         return word;
+    }
+
+    /** The reagent of a word. */
+    public static Optional<PhReagent> of(String word) {
+        return Stream.of(values()).filter(r -> r.word.equals(word)).findFirst();
     }
 
     /** Whether it lowers the pH. */

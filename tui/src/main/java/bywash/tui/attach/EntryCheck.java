@@ -4,19 +4,32 @@ import bywash.ingest.recording.EntryJson;
 import bywash.rules.alarm.AlarmKind;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.site.Site;
+import bywash.tui.view.Frame;
+import bywash.tui.view.SeasonCheck;
+import bywash.tui.view.Withdrawals;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Whether what an entry names is there: its vessel, its probe, its alarm. */
+/** Whether what an entry names is there: its vessel, its probe, its alarm, its cohort. */
 final class EntryCheck {
     private static final List<String> BESIDE_VESSELS = List.of(OperatorEntry.FishMove.AWAY);
 
     private EntryCheck() {}
 
     /** What is wrong and what would be right; empty where nothing is. */
-    static String problem(Site site, OperatorEntry entry) {
+    static String problem(Frame frame, OperatorEntry entry) {
+        String named = problem(frame.snapshot().site(), entry);
+        if (!named.isEmpty()) {
+            return named;
+        }
+        return entry instanceof OperatorEntry.Withdraw withdraw
+                ? Withdrawals.problem(frame, withdraw)
+                : SeasonCheck.problem(frame.snapshot(), entry);
+    }
+
+    private static String problem(Site site, OperatorEntry entry) {
         JsonNode fields;
         try {
             fields = Request.JSON.readTree(EntryJson.toJson(entry));

@@ -113,7 +113,7 @@ public final class WatchServer implements AutoCloseable {
     }
 
     private Answer enter(OperatorEntry entry) {
-        String problem = EntryCheck.problem(host.frame().snapshot().site(), entry);
+        String problem = EntryCheck.problem(host.frame(), entry);
         if (!problem.isEmpty()) {
             return new Answer(false, problem);
         }

@@ -41,13 +41,16 @@ import picocli.CommandLine.Spec;
             "",
             "Example: bywash log test vessel=reserve quantity=total-chlorine value='0.02 mg/L'",
             "         bywash log maintenance-start subject=fish-ph duration='20 min' detail=cleaning",
-            "A list is written with commas: masses='412 g,398 g'.",
+            "         bywash log harvest cohort=spring masses='412 g,398 g'",
+            "         bywash log calibrate probe=fish-ph standards=4.01,6.86 readings='171 mV,4 mV' temperature='21 Cel'",
+            "         bywash log withdraw entry=feed entered=2026-05-04T06:00:00.000Z why='typed twice'",
+            "A list is written with commas. An entry is named by its time as 'bywash log' lists it.",
             "",
             "Exit codes: 0 good, 2 usage."
         })
 final class LogCommand implements Callable<Integer> {
     private static final ObjectMapper JSON = new ObjectMapper();
-    private static final List<String> LISTS = List.of("masses");
+    private static final List<String> LISTS = List.of("masses", "standards", "readings");
 
     @Spec
     private CommandSpec spec;

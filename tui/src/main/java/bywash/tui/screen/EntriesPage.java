@@ -21,7 +21,7 @@ final class EntriesPage implements Page {
 
     @Override
     public String purpose() {
-        return "Enter a test, feed, a batch, a note; shelve an alarm";
+        return "Enter tests, feed, fish, beds, doses, probes, notes; take an entry back";
     }
 
     @Override

@@ -6,14 +6,20 @@ import java.util.List;
  * One field of a form.
  *
  * @param choices for a choice, the words to choose from; else empty
- * @param unit for a number, its unit
+ * @param unit for a number or a list of numbers, its unit
  */
 public record Field(String label, Kind kind, List<String> choices, String unit) {
+
+    private static final int MOST_LIST = 1000;
 
     /** What goes into it. */
     public enum Kind {
         CHOICE,
         NUMBER,
+        /** A number that may be below zero. */
+        SIGNED,
+        /** Numbers with commas or blanks between. */
+        LIST,
         TEXT
     }
 
@@ -29,6 +35,14 @@ public record Field(String label, Kind kind, List<String> choices, String unit) 
         return new Field(label, Kind.NUMBER, List.of(), unit);
     }
 
+    public static Field signed(String label, String unit) {
+        return new Field(label, Kind.SIGNED, List.of(), unit);
+    }
+
+    public static Field list(String label, String unit) {
+        return new Field(label, Kind.LIST, List.of(), unit);
+    }
+
     public static Field text(String label) {
         return new Field(label, Kind.TEXT, List.of(), "");
     }
@@ -42,10 +56,16 @@ public record Field(String label, Kind kind, List<String> choices, String unit) 
     String type(String text, char c) {
         boolean fits = switch (kind) {
             case CHOICE -> false;
-            case NUMBER -> text.length() < 8 && (c >= '0' && c <= '9' || c == '.');
+            case NUMBER -> text.length() < 8 && numeric(c);
+            case SIGNED -> text.length() < 8 && (numeric(c) || c == '-' && text.isEmpty());
+            case LIST -> text.length() < MOST_LIST && (numeric(c) || c == ',' || c == ' ');
             case TEXT -> text.length() < 200 && c >= ' ';
         };
         return fits ? text + c : text;
+    }
+
+    private static boolean numeric(char c) {
+        return c >= '0' && c <= '9' || c == '.';
     }
 
     /** The choice so many further; numbers and texts stay. */

@@ -80,7 +80,7 @@ public abstract class FormPage implements Page {
 
     @Override
     public final boolean typing() {
-        return field().kind() == Field.Kind.TEXT;
+        return field().kind() == Field.Kind.TEXT || field().kind() == Field.Kind.LIST;
     }
 
     private Field field() {
@@ -164,8 +164,9 @@ public abstract class FormPage implements Page {
         String text = texts.get(i);
         return switch (field.kind()) {
             case CHOICE -> "< " + (text.isEmpty() ? "none" : text) + " >";
-            case NUMBER -> ("[" + text + " ".repeat(Math.max(0, TYPED - text.length())) + "] " + field.unit()).strip();
-            case TEXT -> "[" + text.substring(Math.max(0, text.length() - Math.max(1, room - 3))) + "_]";
+            case NUMBER, SIGNED ->
+                ("[" + text + " ".repeat(Math.max(0, TYPED - text.length())) + "] " + field.unit()).strip();
+            case LIST, TEXT -> "[" + text.substring(Math.max(0, text.length() - Math.max(1, room - 3))) + "_]";
         };
     }
 

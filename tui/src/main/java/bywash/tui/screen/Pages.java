@@ -17,7 +17,20 @@ final class Pages {
                 new BatchFillPage(),
                 new BatchTreatPage(),
                 new NotePage(),
-                new ShelvePage(choice));
+                new ShelvePage(choice),
+                new FishInPage(),
+                new WeighPage(),
+                new HarvestPage(),
+                new FishLostPage(),
+                new FishMovedPage(),
+                new StockingPage(),
+                new PlantPage(),
+                new CropHarvestPage(),
+                new BedStatePage(),
+                new DosePage(),
+                new CalibrationPage(),
+                new ProbeCaredPage(),
+                new WithdrawPage());
         List<Page> pages = new ArrayList<>(List.of(
                 new OverviewPage(choice),
                 new DetailPage(choice),

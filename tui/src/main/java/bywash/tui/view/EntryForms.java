@@ -12,9 +12,10 @@ import bywash.rules.event.OperatorEntry.Feed;
 import bywash.rules.event.OperatorEntry.Note;
 import bywash.rules.event.OperatorEntry.Shelve;
 import bywash.rules.event.OperatorEntry.Unshelve;
+import bywash.rules.husbandry.season.SeasonStatus;
 import bywash.rules.site.Vessel;
 import java.time.Duration;
-import java.util.ArrayList;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -24,6 +25,10 @@ public final class EntryForms {
     /** As an appetite: nothing is said of it. */
     public static final String NOT_SAID = "not said";
 
+    /** As who was fed: all fish, or the bacteria where there are none. */
+    public static final String ALL_FISH = "all";
+
+    private static final double FAR_OVER = 2;
     private static final double MOST_FEED_G = 100_000;
     private static final double MOST_CHEMICAL_G = 5_000;
     private static final int LONGEST_NOTE = 200;
@@ -42,27 +47,37 @@ public final class EntryForms {
         return good(List.of(), new Note(frame.now(), text), "Noted.");
     }
 
-    /** Fields: mass, protein, appetite. */
+    /** Fields: mass, protein, appetite, cohort, when. */
     public static FormCheck feed(Frame frame, Filled filled) {
-        List<String> problems = new ArrayList<>();
-        double massG = filled.number(0);
+        FormReader in = new FormReader(frame, filled);
+        double massG = in.units().grams(filled.number(0));
         if (!(massG >= 0 && massG <= MOST_FEED_G)) {
-            problems.add("Feed: type grams, 0 to 100000.");
+            in.problem("Feed: type " + in.units().massUnit() + ", 0 to "
+                    + in.units().massNumber(MOST_FEED_G) + ".");
         }
         double protein = filled.number(1);
-        if (!filled.blank(1) && !(protein > 0 && protein <= 100)) {
-            problems.add("Protein: type percent, above 0 to 100, or leave it open.");
+        if (!in.blank(1) && !(protein > 0 && protein <= 100)) {
+            in.problem("Protein: type percent, above 0 to 100, or leave it open.");
         }
         Appetite appetite = Stream.of(Appetite.values())
                 .filter(a -> a.word().equals(filled.text(2)))
                 .findFirst()
                 .orElse(null);
-        return problems.isEmpty()
-                ? good(
-                        List.of(),
-                        new Feed(frame.now(), massG, protein / 100, null, appetite),
-                        "Entered: " + Words.number(massG, 0) + " g fed.")
-                : FormCheck.open(problems, List.of());
+        String cohort = in.choice(3).equals(ALL_FISH) ? null : in.choice(3);
+        Instant at = in.when(4);
+        overPlan(frame, in, massG);
+        return in.done(
+                "Entered: " + in.units().mass(massG) + " fed.",
+                new Feed(at, massG, in.blank(1) ? Double.NaN : protein / 100, cohort, appetite));
+    }
+
+    private static void overPlan(Frame frame, FormReader in, double massG) {
+        SeasonStatus season = frame.snapshot().season();
+        double most = season == null ? 0 : season.feed().plan().highG();
+        if (in.good() && most > 0 && massG > FAR_OVER * most) {
+            in.warn(in.units().mass(massG) + " at once is far over the "
+                    + in.units().mass(most) + " a day that the fish would take; is it typed right?");
+        }
     }
 
     /** Fields: reserve, volume. */

@@ -28,6 +28,7 @@ import bywash.rules.event.OperatorEntry.TopUpStart;
 import bywash.rules.event.OperatorEntry.Unshelve;
 import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.event.OperatorEntry.Weigh;
+import bywash.rules.event.OperatorEntry.Withdraw;
 import java.util.Locale;
 
 /** What the grower entered, as one line of words. */
@@ -71,7 +72,8 @@ public final class EntryWords {
             return e.count() + " harvested from cohort " + e.cohort();
         }
         if (entry instanceof StockingChange e) {
-            return "stocking is now " + e.stocking().name().toLowerCase(Locale.ROOT);
+            return "stocking is now " + e.stocking().name().toLowerCase(Locale.ROOT)
+                    + (e.species() == null ? "" : ", " + e.species());
         }
         if (entry instanceof Weigh e) {
             return "cohort " + e.cohort() + ": " + (e.all() ? "all " : "") + e.count() + " weighed, "
@@ -137,6 +139,10 @@ public final class EntryWords {
         }
         if (entry instanceof StepDone e) {
             return "step done: " + e.step() + " of " + e.incident() + (e.note().isEmpty() ? "" : ", " + e.note());
+        }
+        if (entry instanceof Withdraw e) {
+            return "taken back: " + e.of() + " of " + e.entered().toString().replace("T", " ")
+                    + (e.why().isEmpty() ? "" : ", " + e.why());
         }
         throw new IllegalArgumentException("no words for " + entry.word());
     }

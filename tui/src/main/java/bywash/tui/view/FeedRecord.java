@@ -1,6 +1,7 @@
 package bywash.tui.view;
 
 import bywash.rules.event.OperatorEntry.Feed;
+import bywash.rules.husbandry.season.SeasonStatus;
 import bywash.tui.view.EventLog.Event;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -26,7 +27,19 @@ public final class FeedRecord {
                 .mapToDouble(Feed::massG)
                 .sum();
         Feed last = feeds.get(0);
-        return "last " + Words.number(last.massG(), 0) + " g, " + Words.shortSpan(last.at(), frame.at()) + " ago; "
-                + Words.number(sumG, 0) + " g today";
+        StockUnits units = StockUnits.of(frame);
+        return "last " + units.mass(last.massG()) + ", " + Words.shortSpan(last.at(), frame.at()) + " ago; "
+                + units.mass(sumG) + " today";
+    }
+
+    /** The plan for today; empty where there are no fish on record. */
+    public static String plan(Frame frame) {
+        SeasonStatus season = frame.snapshot().season();
+        if (season == null || season.feed().plan().cohorts().isEmpty()) {
+            return "";
+        }
+        StockUnits units = StockUnits.of(frame);
+        return "Plan for today: " + units.massNumber(season.feed().plan().lowG()) + " to "
+                + units.mass(season.feed().plan().highG()) + " (page f says why).";
     }
 }

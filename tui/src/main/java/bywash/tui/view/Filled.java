@@ -1,6 +1,7 @@
 package bywash.tui.view;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What stands in the fields of a form, in order, as typed or chosen. */
 public record Filled(List<String> texts) {
@@ -18,8 +19,22 @@ public record Filled(List<String> texts) {
 
     /** The number typed; NaN while it is none. */
     public double number(int field) {
+        return number(text(field));
+    }
+
+    /** The numbers of a list, NaN for each that is none. */
+    public List<Double> numbers(int field) {
+        return blank(field)
+                ? List.of()
+                : Stream.of(text(field).split("[,\\s]+"))
+                        .filter(part -> !part.isEmpty())
+                        .map(Filled::number)
+                        .toList();
+    }
+
+    private static double number(String text) {
         try {
-            return blank(field) ? Double.NaN : Double.parseDouble(text(field));
+            return text.isEmpty() ? Double.NaN : Double.parseDouble(text);
         } catch (NumberFormatException e) {
             return Double.NaN;
         }

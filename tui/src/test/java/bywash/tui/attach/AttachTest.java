@@ -207,6 +207,10 @@ class AttachTest {
         assertEquals(
                 "vessel \"pond\" is not in the site file; it has sump, reserve, fish-tank, bed-1, bed-2, bed-3",
                 e.getMessage());
+        e = assertThrows(IOException.class, () -> client.enter(new OperatorEntry.FishLoss(now, "spring", 1, null)));
+        assertEquals("cohort spring is not on record; enter fish-in first", e.getMessage());
+        e = assertThrows(IOException.class, () -> client.enter(new OperatorEntry.Plant(now, "sump", "lettuce", 0.5)));
+        assertEquals("vessel sump is no grow-bed of the site file; it has bed-1, bed-2, bed-3", e.getMessage());
         e = assertThrows(
                 IOException.class,
                 () -> client.enter(new OperatorEntry.Shelve(now, "no-alarm", "x", Duration.ofHours(1))));

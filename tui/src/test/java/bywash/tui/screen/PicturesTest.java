@@ -102,6 +102,34 @@ final class PicturesTest {
                         ascii("note", Frames.quiet(), "nvvvv\nA leaf in the pump; cleaned"),
                         both("shelve", Frames.valveOpen(), "nvvvvv\n"),
                         ascii("shelve", Frames.valveOpen(), "nvvvvv\n"),
+                        both("fish-in", SeasonFrames.stocked(), form(6) + "autumnvv40v12.5"),
+                        ascii("fish-in", SeasonFrames.stocked(), form(6) + "autumnvv40v12.5"),
+                        both("fish-back", SeasonFrames.fishless(), form(6) + "autumnvv40v12.5v"),
+                        ascii("fish-back", SeasonFrames.fishless(), form(6) + "autumnvv40v12.5v"),
+                        both("weigh", SeasonFrames.stocked(), form(7) + "vv168, 176, 184, 1180"),
+                        ascii("weigh", SeasonFrames.stocked(), form(7) + "vv168, 176, 184, 1180"),
+                        both("harvest", SeasonFrames.stocked(), form(8) + "v168, 176, 184, 202"),
+                        ascii("harvest", SeasonFrames.stocked(), form(8) + "v168, 176, 184, 202"),
+                        both("fish-lost", SeasonFrames.stocked(), form(9) + "v20vheat"),
+                        ascii("fish-lost", SeasonFrames.stocked(), form(9) + "v20vheat"),
+                        both("fish-moved", SeasonFrames.stocked(), form(10) + "v20v"),
+                        ascii("fish-moved", SeasonFrames.stocked(), form(10) + "v20v"),
+                        both("stocking", SeasonFrames.fishless(), form(11) + "v>>>>"),
+                        ascii("stocking", SeasonFrames.fishless(), form(11) + "v>>>>"),
+                        both("plant", SeasonFrames.stocked(), form(12) + "v>v0.6vyesterday 9:30"),
+                        ascii("plant", SeasonFrames.stocked(), form(12) + "v>v0.6vyesterday 9:30"),
+                        both("crop-harvest", SeasonFrames.stocked(), form(13) + "vv900v2"),
+                        ascii("crop-harvest", SeasonFrames.stocked(), form(13) + "vv900v2"),
+                        both("bed-off", SeasonFrames.stocked(), form(14)),
+                        ascii("bed-off", SeasonFrames.stocked(), form(14)),
+                        both("dose", SeasonFrames.stocked(), form(15) + "v>>v50"),
+                        ascii("dose", SeasonFrames.stocked(), form(15) + "v>>v50"),
+                        both("calibrate", SeasonFrames.stocked(), form(16) + "v>v4.01v171v6.86v2"),
+                        ascii("calibrate", SeasonFrames.stocked(), form(16) + "v>v4.01v171v6.86v2"),
+                        both("probe-cared", SeasonFrames.stocked(), form(17) + "v<"),
+                        ascii("probe-cared", SeasonFrames.stocked(), form(17) + "v<"),
+                        both("take-back", Frames.valveOpen(), form(18) + "vtyped twice"),
+                        ascii("take-back", Frames.valveOpen(), form(18) + "vtyped twice"),
                         both("log", Frames.valveOpen(), "l"),
                         ascii("log", Frames.valveOpen(), "l"),
                         both("log-entries", Frames.valveOpen(), "l\t\t\t\nfed"),
@@ -126,6 +154,11 @@ final class PicturesTest {
                                 Arguments.of("valve-open-ascii", Frames.valveOpen(), "a", false, 40, 12),
                                 Arguments.of("quiet", Frames.quiet(), "", true, 40, 12)))
                 .flatMap(s -> s);
+    }
+
+    /** Keys that open a form by its place under n. */
+    private static String form(int place) {
+        return "n" + "v".repeat(place) + "\n";
     }
 
     private static Stream<Arguments> both(String name, Frame frame, String keys) {

@@ -65,6 +65,29 @@ public final class ProbeBook {
         }
     }
 
+    /**
+     * What the points of a calibration come to.
+     *
+     * @throws IllegalArgumentException where they make none; says what would be right
+     */
+    public static CalibrationResult result(Site site, Calibrate entry) {
+        Probe probe = site.probe(entry.probe())
+                .orElseThrow(() -> new IllegalArgumentException("probe " + entry.probe() + " is not in the site file"));
+        return Calibrations.of(probe.quantity(), entry, null);
+    }
+
+    /** Why the points of a calibration make none, with what would be right; empty where they do, or where there are none. */
+    public static String fault(Site site, Calibrate entry) {
+        try {
+            if (!entry.points().isEmpty()) {
+                result(site, entry);
+            }
+            return "";
+        } catch (IllegalArgumentException e) {
+            return String.valueOf(e.getMessage());
+        }
+    }
+
     private @Nullable ProbeCard card(OperatorEntry entry, String probe) {
         ProbeCard card = cards.get(probe);
         if (card == null) {

@@ -27,6 +27,7 @@ final class EntryBook {
             "fish-move",
             "harvest",
             "note",
+            "ph-plan",
             "plant",
             "probe-care",
             "stocking",
@@ -62,7 +63,8 @@ final class EntryBook {
             lines.remove(0);
         }
         int at = lines.size();
-        while (at > 0 && lines.get(at - 1).booked.entry().at().isAfter(booked.entry().at())) {
+        while (at > 0
+                && lines.get(at - 1).booked.entry().at().isAfter(booked.entry().at())) {
             at--;
         }
         lines.add(at, new Line(booked));

@@ -1,5 +1,6 @@
 package bywash.rules.husbandry.season;
 
+import bywash.rules.event.OperatorEntry.PhAim;
 import bywash.rules.husbandry.ph.PhPlan;
 import org.jspecify.annotations.Nullable;
 
@@ -9,6 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param ph mean of the last day; NaN where not known
  * @param alkalinityMgL latest test, mg/L as CaCO3; NaN where none in two weeks
  * @param alkalinityPerDay what nitrifying the feed takes, mg/L a day, below zero; NaN where no feed is on record
+ * @param aim what the grower chose; null where nothing
  * @param plan steps to the aim; null where none is needed or it cannot be worked out
  * @param words how it stands, and why there is no plan where there is none
  */
@@ -16,5 +18,11 @@ public record PhStatus(
         double ph,
         double alkalinityMgL,
         double alkalinityPerDay,
+        @Nullable PhAim aim,
         @Nullable PhPlan plan,
-        String words) {}
+        String words) {
+    /** Worked out so far, with other words. */
+    PhStatus with(@Nullable PhPlan newPlan, String newWords) {
+        return new PhStatus(ph, alkalinityMgL, alkalinityPerDay, aim, newPlan, newWords);
+    }
+}

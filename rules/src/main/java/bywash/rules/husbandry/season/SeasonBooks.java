@@ -2,6 +2,7 @@ package bywash.rules.husbandry.season;
 
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.Feed;
+import bywash.rules.event.OperatorEntry.PhAim;
 import bywash.rules.event.OperatorEntry.StockingChange;
 import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.husbandry.bacteria.BacteriaBook;
@@ -43,6 +44,7 @@ final class SeasonBooks {
     final BacteriaBook bacteria = new BacteriaBook();
     private final ArrayDeque<String> remarks = new ArrayDeque<>();
     private @Nullable String coming;
+    private @Nullable PhAim phAim;
 
     SeasonBooks(Site site, WaterHistory water) {
         this.site = site;
@@ -79,18 +81,26 @@ final class SeasonBooks {
             bacteria.tested(test, load == null ? Double.NaN : load.tanGPerDay(), booked.temperatureC());
         } else if (entry instanceof StockingChange change && change.species() != null) {
             coming(change, change.species());
+        } else if (entry instanceof PhAim aim) {
+            phAim = aim;
         }
         stock.book(entry);
         beds.book(entry);
         probes.book(entry);
     }
 
+    /** The latest aim for the pH; null where none. */
+    @Nullable
+    PhAim phAim() {
+        return phAim;
+    }
+
     private void coming(StockingChange change, String species) {
         if (SpeciesTable.find(site, species).isPresent()) {
             coming = species;
         } else {
-            remark(change.at() + " stocking: species " + species + " is not known; one of "
-                    + SpeciesTable.words(site) + ", or a species in the site file");
+            remark(change.at() + " stocking: species " + species + " is not known; one of " + SpeciesTable.words(site)
+                    + ", or a species in the site file");
         }
     }
 

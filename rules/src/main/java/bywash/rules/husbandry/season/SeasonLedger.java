@@ -92,6 +92,11 @@ public final class SeasonLedger {
         books = anew;
     }
 
+    /** Whether an entry of this kind can be taken back. */
+    public static boolean withdrawable(OperatorEntry entry) {
+        return EntryBook.WITHDRAWABLE.contains(entry.word());
+    }
+
     /** What an entry would take back; null where nothing. Ask before it is booked. */
     public @Nullable OperatorEntry named(Withdraw withdraw) {
         return entries.named(withdraw);
@@ -181,7 +186,7 @@ public final class SeasonLedger {
                         bedList,
                         books.tests.of("nitrate"),
                         now),
-                PhOutlook.of(site, waterNow, recent, now),
+                PhOutlook.of(site, waterNow, recent, books.phAim(), around, now),
                 around.stocking() == Stocking.FISHLESS ? fishless(now, waterNow, cohorts, around) : null,
                 books.probes.status(now),
                 books.remarks());
@@ -218,7 +223,8 @@ public final class SeasonLedger {
     }
 
     private FeedStatus feedStatus(Instant now, List<CohortStatus> cohorts, List<BedStatus> bedList, WaterNow waterNow) {
-        FeedPlan plan = FeedPlan.of(site, cohorts, temperature(now), books.feed.appetite(now), BedBook.feedUse(bedList));
+        FeedPlan plan =
+                FeedPlan.of(site, cohorts, temperature(now), books.feed.appetite(now), BedBook.feedUse(bedList));
         double protein = books.protein();
         FeedLoad planned = FeedLoad.of(plan.middleG(), SeasonBooks.percent(protein));
         FeedLoad recent = books.recent(now);

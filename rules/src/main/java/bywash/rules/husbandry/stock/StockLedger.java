@@ -12,7 +12,6 @@ import bywash.rules.site.Site;
 import bywash.rules.site.Species;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -7,14 +7,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bywash.rules.event.OperatorEntry.Feed;
 import bywash.rules.event.OperatorEntry.FishIn;
+import bywash.rules.event.OperatorEntry.FishLoss;
+import bywash.rules.event.OperatorEntry.StockingChange;
 import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.event.OperatorEntry.Weigh;
+import bywash.rules.event.OperatorEntry.Withdraw;
 import bywash.rules.husbandry.Sites;
 import bywash.rules.husbandry.daily.DayValue;
 import bywash.rules.husbandry.stock.GrowthPeriod;
 import bywash.rules.site.Stocking;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 
 class SeasonLedgerTest {
@@ -84,5 +88,78 @@ class SeasonLedgerTest {
         var recent = season.status(at, FISH).feed().recent();
         assertNotNull(recent);
         return recent.feedGPerDay();
+    }
+
+    private SeasonStatus with(Consumer<SeasonLedger> entries) {
+        SeasonLedger ledger = new SeasonLedger(Sites.site());
+        entries.accept(ledger);
+        return ledger.status(day(9), FISH);
+    }
+
+    @Test
+    void whatIsTakenBackLeavesTheBooksAsIfItHadNeverBeen() {
+        WaterTest low = new WaterTest(day(2), "fish-tank", "ph", 6.1);
+        SeasonStatus never = with(s -> {
+            s.book(new FishIn(day(0), "spring", "nile-tilapia", 60, 100));
+            s.reading("fish-ph", day(2), 6.8);
+            s.book(new WaterTest(day(2), "fish-tank", "ph", 6.7));
+            s.book(new Feed(day(4), 70, 0.32));
+        });
+        SeasonStatus back = with(s -> {
+            s.book(new FishIn(day(0), "spring", "nile-tilapia", 60, 100));
+            s.reading("fish-ph", day(2), 6.8);
+            s.book(new WaterTest(day(2), "fish-tank", "ph", 6.7));
+            s.book(low);
+            s.book(new FishLoss(day(3), "spring", 6, null));
+            s.book(new Feed(day(4), 70, 0.32));
+            s.book(new Withdraw(day(5), "test", day(2), 2, "wrong cup"));
+            s.book(new Withdraw(day(5), "fish-loss", day(3), 1, ""));
+        });
+        assertEquals(never, back);
+        assertEquals(60, back.cohorts().get(0).count());
+    }
+
+    @Test
+    void takingBackTwiceOrWhatNeverWasIsRemarked() {
+        SeasonStatus status = with(s -> {
+            s.book(new Feed(day(4), 70, 0.32));
+            s.book(new Withdraw(day(5), "feed", day(4), 1, ""));
+            s.book(new Withdraw(day(5), "feed", day(4), 1, ""));
+            s.book(new Withdraw(day(5), "feed", day(3), 1, ""));
+        });
+        assertEquals(0, status.feed().totalG(), 1e-9);
+        assertEquals(2, status.remarks().size());
+        assertTrue(
+                status.remarks().get(0).contains("withdraw: no feed of "),
+                status.remarks().toString());
+    }
+
+    @Test
+    void anEntryThatComesLateIsBookedInItsPlaceInTime() {
+        Consumer<SeasonLedger> before = s -> s.book(new FishIn(day(0), "spring", "nile-tilapia", 60, 100));
+        Weigh weigh = new Weigh(day(3), "spring", true, 60, 60 * 110.0, List.of());
+        Feed feed = new Feed(day(4), 300, 0.32);
+        assertEquals(
+                with(s -> {
+                    before.accept(s);
+                    s.book(weigh);
+                    s.book(feed);
+                }),
+                with(s -> {
+                    before.accept(s);
+                    s.book(feed);
+                    s.book(weigh);
+                }));
+    }
+
+    @Test
+    void theSpeciesChosenIsTheOneTheChecklistIsFor() {
+        SeasonLedger ledger = new SeasonLedger(Sites.site());
+        ledger.book(new StockingChange(day(1), Stocking.FISHLESS, "rainbow-trout"));
+        FishlessStatus fishless = ledger.status(day(2), new Surroundings(Stocking.FISHLESS, 2460, 0))
+                .fishless();
+        assertNotNull(fishless);
+        assertEquals("rainbow-trout", fishless.species());
+        assertEquals(Stocking.FISHLESS, ledger.stocking());
     }
 }

@@ -1,0 +1,46 @@
+package bywash.tui.screen;
+
+import bywash.tui.view.BedForms;
+import bywash.tui.view.Filled;
+import bywash.tui.view.FormCheck;
+import bywash.tui.view.Frame;
+import bywash.tui.view.StockUnits;
+import java.util.List;
+
+/** What was cut or picked from a bed. */
+final class CropHarvestPage extends FormPage {
+    @Override
+    public String title() {
+        return "Crop harvested";
+    }
+
+    @Override
+    public String purpose() {
+        return "What was cut or picked from a bed";
+    }
+
+    @Override
+    protected List<Field> fields(Frame frame) {
+        return List.of(
+                Field.choice("Bed", BedForms.beds(frame)),
+                Field.choice("Crop", BedForms.crops()),
+                Field.number("Harvest", StockUnits.of(frame).massUnit()),
+                Field.number("Cleared", StockUnits.of(frame).areaUnit()),
+                Field.text("When"));
+    }
+
+    @Override
+    protected FormCheck check(Frame frame, Filled filled) {
+        return BedForms.harvest(frame, filled);
+    }
+
+    @Override
+    protected String hint(Frame frame, Filled filled, int field) {
+        return field == 0 ? BedForms.now(frame, filled.text(0)) : "";
+    }
+
+    @Override
+    protected List<String> notes(Frame frame, Filled filled) {
+        return List.of("Cleared: the area left bare; leave it open where the plants go on.");
+    }
+}

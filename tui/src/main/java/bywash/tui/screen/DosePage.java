@@ -1,0 +1,44 @@
+package bywash.tui.screen;
+
+import bywash.tui.view.DoseForms;
+import bywash.tui.view.Filled;
+import bywash.tui.view.FormCheck;
+import bywash.tui.view.Frame;
+import java.util.List;
+
+/** A chemical added to the loop. */
+final class DosePage extends FormPage {
+    @Override
+    public String title() {
+        return "Dose";
+    }
+
+    @Override
+    public String purpose() {
+        return "An acid, a base, ammonia or a dechlorinator to the loop";
+    }
+
+    @Override
+    protected List<Field> fields(Frame frame) {
+        return List.of(
+                Field.choice("Water of", DoseForms.vessels(frame)),
+                Field.choice("Reagent", DoseForms.reagents()),
+                Field.number("Amount", "g"),
+                Field.text("When"));
+    }
+
+    @Override
+    protected FormCheck check(Frame frame, Filled filled) {
+        return DoseForms.dose(frame, filled);
+    }
+
+    @Override
+    protected String hint(Frame frame, Filled filled, int field) {
+        return field == 1 ? DoseForms.last(frame, filled.text(1)) : "";
+    }
+
+    @Override
+    protected List<String> notes(Frame frame, Filled filled) {
+        return List.of("Pellets for the bacteria are entered as feed; what goes into a reserve, as a batch treated.");
+    }
+}

@@ -1,0 +1,55 @@
+package bywash.tui.screen;
+
+import bywash.rules.husbandry.stock.SpeciesTable;
+import bywash.tui.view.Cohorts;
+import bywash.tui.view.Filled;
+import bywash.tui.view.FormCheck;
+import bywash.tui.view.Frame;
+import bywash.tui.view.StockForms;
+import bywash.tui.view.StockUnits;
+import java.util.List;
+
+/** A new cohort, or more of one that is there. */
+final class FishInPage extends FormPage {
+    @Override
+    public String title() {
+        return "Fish in";
+    }
+
+    @Override
+    public String purpose() {
+        return "A new cohort, or more fish of one that is there";
+    }
+
+    @Override
+    protected List<Field> fields(Frame frame) {
+        return List.of(
+                Field.text("Cohort"),
+                Field.choice("Species", SpeciesTable.ids(frame.snapshot().site())),
+                Field.number("Count", ""),
+                Field.number("Mass of one", StockUnits.of(frame).massUnit()),
+                Field.choice("Into", Cohorts.tanks(frame)),
+                Field.text("When"));
+    }
+
+    @Override
+    protected FormCheck check(Frame frame, Filled filled) {
+        return StockForms.fishIn(frame, filled);
+    }
+
+    @Override
+    protected String hint(Frame frame, Filled filled, int field) {
+        return switch (field) {
+            case 0 -> Cohorts.now(frame, filled.text(0));
+            case 4 -> StockForms.density(frame, filled.text(4));
+            default -> "";
+        };
+    }
+
+    @Override
+    protected List<String> notes(Frame frame, Filled filled) {
+        String there = String.join(", ", Cohorts.ids(frame));
+        return List.of((there.isEmpty() ? "No cohort with fish yet." : "On record: " + there + ".")
+                + " A new name begins a cohort; one that is there gets more fish.");
+    }
+}

@@ -1,0 +1,52 @@
+package bywash.tui.screen;
+
+import bywash.tui.view.Cohorts;
+import bywash.tui.view.Filled;
+import bywash.tui.view.FormCheck;
+import bywash.tui.view.Frame;
+import bywash.tui.view.ScaleForms;
+import bywash.tui.view.StockUnits;
+import java.util.List;
+
+/** Fish taken out to eat or to sell. */
+final class HarvestPage extends FormPage {
+    @Override
+    public String title() {
+        return "Fish harvested";
+    }
+
+    @Override
+    public String purpose() {
+        return "Fish taken out, weighed one by one or together";
+    }
+
+    @Override
+    protected List<Field> fields(Frame frame) {
+        return List.of(
+                Field.choice("Cohort", Cohorts.ids(frame)),
+                Field.list("Weights", StockUnits.of(frame).massUnit()),
+                Field.number("or count", ""),
+                Field.number("with total", StockUnits.of(frame).massUnit()),
+                Field.text("When"));
+    }
+
+    @Override
+    protected FormCheck check(Frame frame, Filled filled) {
+        return ScaleForms.harvest(frame, filled);
+    }
+
+    @Override
+    protected String hint(Frame frame, Filled filled, int field) {
+        return field == 0 ? Cohorts.now(frame, filled.text(0)) : "";
+    }
+
+    @Override
+    protected List<String> notes(Frame frame, Filled filled) {
+        String sums = ScaleForms.sums(frame, filled, 1);
+        return List.of(
+                sums.isEmpty()
+                        ? "Weights one by one in " + StockUnits.of(frame).massUnit() + ", such as 412, 398, 405."
+                        : sums,
+                "Welfare and slaughter, and food safety, follow local rules and licensed practice.");
+    }
+}

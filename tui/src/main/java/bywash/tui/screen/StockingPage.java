@@ -1,0 +1,60 @@
+package bywash.tui.screen;
+
+import bywash.rules.husbandry.season.SeasonStatus;
+import bywash.rules.husbandry.stock.SpeciesTable;
+import bywash.rules.site.Stocking;
+import bywash.tui.view.Filled;
+import bywash.tui.view.FormCheck;
+import bywash.tui.view.Frame;
+import bywash.tui.view.StockForms;
+import java.util.List;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** Whether there are fish, and the species to bring back. */
+final class StockingPage extends FormPage {
+    @Override
+    public String title() {
+        return "Stocking";
+    }
+
+    @Override
+    public String purpose() {
+        return "With fish or without, and the species to bring back";
+    }
+
+    @Override
+    protected List<Field> fields(Frame frame) {
+        return List.of(
+                Field.choice(
+                        "Stocking",
+                        Stream.of(Stocking.values()).map(Stocking::word).toList()),
+                Field.choice("Species", SpeciesTable.ids(frame.snapshot().site())),
+                Field.text("When"));
+    }
+
+    @Override
+    protected FormCheck check(Frame frame, Filled filled) {
+        return StockForms.stocking(frame, filled);
+    }
+
+    @Override
+    protected String hint(Frame frame, Filled filled, int field) {
+        return field == 0 ? "now " + frame.snapshot().stocking().word() : "";
+    }
+
+    @Override
+    protected List<String> notes(Frame frame, Filled filled) {
+        return List.of(
+                "Species: the one that is there, or is to be brought back; its bands make the checklist on page f.");
+    }
+
+    @Override
+    protected @Nullable String preset(Frame frame, int field) {
+        SeasonStatus season = frame.snapshot().season();
+        if (field == 1 && season != null && season.fishless() != null) {
+            return season.fishless().species();
+        }
+        return field == 0 ? frame.snapshot().stocking().word() : null;
+    }
+}

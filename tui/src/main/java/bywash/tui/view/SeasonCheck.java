@@ -1,0 +1,161 @@
+package bywash.tui.view;
+
+import bywash.rules.engine.Snapshot;
+import bywash.rules.event.OperatorEntry;
+import bywash.rules.event.OperatorEntry.BedState;
+import bywash.rules.event.OperatorEntry.Calibrate;
+import bywash.rules.event.OperatorEntry.CropHarvest;
+import bywash.rules.event.OperatorEntry.Feed;
+import bywash.rules.event.OperatorEntry.FishIn;
+import bywash.rules.event.OperatorEntry.FishLoss;
+import bywash.rules.event.OperatorEntry.FishMove;
+import bywash.rules.event.OperatorEntry.Harvest;
+import bywash.rules.event.OperatorEntry.Plant;
+import bywash.rules.event.OperatorEntry.ProbeCare;
+import bywash.rules.event.OperatorEntry.StockingChange;
+import bywash.rules.event.OperatorEntry.Weigh;
+import bywash.rules.husbandry.probes.CarePlan;
+import bywash.rules.husbandry.probes.ProbeBook;
+import bywash.rules.husbandry.season.SeasonStatus;
+import bywash.rules.husbandry.stock.CohortStatus;
+import bywash.rules.husbandry.stock.SpeciesTable;
+import bywash.rules.site.Probe;
+import bywash.rules.site.Site;
+import bywash.rules.site.Vessel;
+import bywash.rules.site.VesselRole;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** Whether an entry of the season can be booked as it is; the same for forms and for the shell. */
+public final class SeasonCheck {
+    private SeasonCheck() {}
+
+    /** What is wrong and what would be right, without a full stop; empty where nothing is. */
+    public static String problem(Snapshot snapshot, OperatorEntry entry) {
+        if (entry instanceof FishIn in) {
+            return fishIn(snapshot, in);
+        }
+        if (entry instanceof Weigh e) {
+            return cohort(snapshot, e.cohort(), e.all() ? 0 : e.count());
+        }
+        if (entry instanceof FishLoss e) {
+            return cohort(snapshot, e.cohort(), e.count());
+        }
+        if (entry instanceof Harvest e) {
+            return cohort(snapshot, e.cohort(), e.count());
+        }
+        if (entry instanceof FishMove e) {
+            return move(snapshot, e);
+        }
+        if (entry instanceof Feed e) {
+            return e.cohort() == null ? "" : cohort(snapshot, e.cohort(), 0);
+        }
+        if (entry instanceof StockingChange e) {
+            return e.species() == null ? "" : species(snapshot.site(), e.species());
+        }
+        return plantsAndProbes(snapshot.site(), entry);
+    }
+
+    private static String plantsAndProbes(Site site, OperatorEntry entry) {
+        if (entry instanceof Plant e) {
+            return e.areaM2() > 0 ? bed(site, e.vessel()) : "area of plant is 0; give an area above 0 m2";
+        }
+        if (entry instanceof CropHarvest e) {
+            return bed(site, e.vessel());
+        }
+        if (entry instanceof BedState e) {
+            return bed(site, e.vessel());
+        }
+        if (entry instanceof ProbeCare e) {
+            return probe(site, e.probe());
+        }
+        if (entry instanceof Calibrate e) {
+            String probe = probe(site, e.probe());
+            return probe.isEmpty() ? ProbeBook.fault(site, e) : probe;
+        }
+        return "";
+    }
+
+    private static List<CohortStatus> cohorts(Snapshot snapshot) {
+        SeasonStatus season = snapshot.season();
+        return season == null ? List.of() : season.cohorts();
+    }
+
+    private static @Nullable CohortStatus find(Snapshot snapshot, String id) {
+        return cohorts(snapshot).stream()
+                .filter(c -> c.id().equals(id))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static String fishIn(Snapshot snapshot, FishIn in) {
+        if (in.count() < 1 || !(in.meanMassG() > 0)) {
+            return "fish-in has no fish or no mass; give a count and a mean mass above 0";
+        }
+        CohortStatus there = find(snapshot, in.cohort());
+        if (there != null && !there.species().equals(in.species())) {
+            return "cohort " + in.cohort() + " is " + there.species() + "; give the " + in.species() + " another name";
+        }
+        return species(snapshot.site(), in.species());
+    }
+
+    private static String species(Site site, String id) {
+        return SpeciesTable.find(site, id).isPresent()
+                ? ""
+                : "species " + id + " is not known; one of " + SpeciesTable.words(site)
+                        + ", or write its bands into the site file";
+    }
+
+    private static String cohort(Snapshot snapshot, String id, int atLeast) {
+        CohortStatus there = find(snapshot, id);
+        if (there == null) {
+            String known = cohorts(snapshot).stream().map(CohortStatus::id).collect(Collectors.joining(", "));
+            return "cohort " + id + " is not on record; "
+                    + (known.isEmpty() ? "enter fish-in first" : "it has " + known);
+        }
+        return there.count() < atLeast
+                ? "cohort " + id + " has " + there.count() + " fish, not " + atLeast
+                        + "; type a count that it has, or weigh all to put the count right"
+                : "";
+    }
+
+    private static String move(Snapshot snapshot, FishMove move) {
+        String from = cohort(snapshot, move.cohort(), move.count());
+        CohortStatus there = find(snapshot, move.cohort());
+        if (!from.isEmpty() || there == null || move.vessel().equals(FishMove.AWAY)) {
+            return from;
+        }
+        String into = move.into();
+        if (into == null || into.equals(move.cohort())) {
+            return move.count() == there.count()
+                    ? ""
+                    : "only " + move.count() + " of " + there.count()
+                            + " move; name the cohort that they become or join";
+        }
+        CohortStatus joined = find(snapshot, into);
+        return joined == null || joined.species().equals(there.species())
+                ? ""
+                : "cohort " + into + " is " + joined.species() + "; name one of " + there.species() + ", or a new one";
+    }
+
+    private static String bed(Site site, String id) {
+        List<String> beds =
+                site.vessels(VesselRole.GROW_BED).stream().map(Vessel::id).toList();
+        return beds.contains(id)
+                ? ""
+                : "vessel " + id + " is no grow-bed of the site file; "
+                        + (beds.isEmpty() ? "it has none" : "it has " + String.join(", ", beds));
+    }
+
+    private static String probe(Site site, String id) {
+        List<String> known = site.probes().stream()
+                .filter(p -> CarePlan.of(p.quantity()) != null)
+                .map(Probe::id)
+                .toList();
+        return known.contains(id)
+                ? ""
+                : "probe " + id + " is none that is calibrated; "
+                        + (known.isEmpty() ? "the site has none" : "it has " + String.join(", ", known));
+    }
+}

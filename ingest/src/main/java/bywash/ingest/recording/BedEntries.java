@@ -3,9 +3,13 @@ package bywash.ingest.recording;
 import bywash.ingest.site.Dimension;
 import bywash.ingest.site.Measure;
 import bywash.rules.event.OperatorEntry;
+import bywash.rules.event.OperatorEntry.PhAim;
+import bywash.rules.water.PhReagent;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.time.Instant;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The entries on beds and on what is added to the water, read and written. */
 final class BedEntries {
@@ -58,5 +62,33 @@ final class BedEntries {
         EntryWriter.text(json, "vessel", e.vessel());
         EntryWriter.text(json, "reagent", e.reagent());
         EntryWriter.text(json, "amount", Measure.format(e.massG(), "g"));
+    }
+
+    static OperatorEntry phAim(Instant at, EntryFields f) throws BrokenEntry {
+        String reagent = f.text("reagent");
+        if (!reagent.equals(PhAim.NITRIFICATION) && PhReagent.of(reagent).isEmpty()) {
+            String words = Stream.of(PhReagent.values()).map(PhReagent::word).collect(Collectors.joining(", "));
+            throw new BrokenEntry(
+                    "reagent \"" + JsonLines.shown(reagent) + "\" of ph-plan is not known",
+                    words + " or " + PhAim.NITRIFICATION);
+        }
+        double strength = 100;
+        if (f.has("strength")) {
+            try {
+                strength = 100 * Percent.parse(f.text("strength"));
+            } catch (Measure.NotAMeasure e) {
+                throw new BrokenEntry("\"strength\" of ph-plan: " + e.what(), e.right());
+            }
+        }
+        if (!(strength > 0)) {
+            throw new BrokenEntry("\"strength\" of ph-plan is 0", "above 0 %, from the label");
+        }
+        return new PhAim(at, f.measure("target", Dimension.PH, 4, 10), reagent, strength);
+    }
+
+    static void write(JsonGenerator json, PhAim e) throws IOException {
+        EntryWriter.text(json, "target", Measure.format(e.targetPh(), ""));
+        EntryWriter.text(json, "reagent", e.reagent());
+        EntryWriter.text(json, "strength", Percent.format(e.strengthPercent() / 100));
     }
 }

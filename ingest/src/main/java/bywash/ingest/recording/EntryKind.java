@@ -24,6 +24,7 @@ enum EntryKind {
     BED("bed", OperatorEntry.BedState.class),
     DOSE("dose", OperatorEntry.Dose.class),
     CALIBRATE("calibrate", OperatorEntry.Calibrate.class),
+    PH_PLAN("ph-plan", OperatorEntry.PhAim.class),
     PROBE_CARE("probe-care", OperatorEntry.ProbeCare.class),
     ACKNOWLEDGE("acknowledge", OperatorEntry.Acknowledge.class),
     SHELVE("shelve", OperatorEntry.Shelve.class),

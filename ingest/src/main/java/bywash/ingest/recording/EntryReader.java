@@ -42,6 +42,7 @@ final class EntryReader {
             case BED -> BedEntries.bed(at, f);
             case DOSE -> BedEntries.dose(at, f);
             case CALIBRATE -> ProbeEntries.calibrate(at, f);
+            case PH_PLAN -> BedEntries.phAim(at, f);
             case PROBE_CARE -> new OperatorEntry.ProbeCare(at, f.text("probe"), f.text("care"));
             case ACKNOWLEDGE -> new OperatorEntry.Acknowledge(at, f.textOrNull("alarm"), f.textOrNull("subject"));
             case SHELVE -> new OperatorEntry.Shelve(at, f.text("alarm"), f.text("subject"), f.duration("duration"));

@@ -47,6 +47,7 @@ final class EntryWriter {
             case BED -> BedEntries.write(json, (OperatorEntry.BedState) entry);
             case DOSE -> BedEntries.write(json, (OperatorEntry.Dose) entry);
             case CALIBRATE -> ProbeEntries.write(json, (OperatorEntry.Calibrate) entry);
+            case PH_PLAN -> BedEntries.write(json, (OperatorEntry.PhAim) entry);
             case PROBE_CARE -> probeCare((OperatorEntry.ProbeCare) entry);
             case ACKNOWLEDGE -> acknowledge((OperatorEntry.Acknowledge) entry);
             case SHELVE -> shelve((OperatorEntry.Shelve) entry);

@@ -139,6 +139,8 @@ class RecordingTest {
                 new OperatorEntry.Note(AT, "a \"quoted\" line\nand another"),
                 new OperatorEntry.StepDone(AT, "20260504T073000Z-unplanned-inflow-sump", "stop-water", "both valves"),
                 new OperatorEntry.StockingChange(AT, Stocking.FISHLESS, "rainbow-trout"),
+                new OperatorEntry.PhAim(AT, 6.8, "potassium-carbonate", 98),
+                new OperatorEntry.PhAim(AT, 6.4, OperatorEntry.PhAim.NITRIFICATION, 100),
                 new OperatorEntry.Withdraw(AT, "feed", AT.minusSeconds(60), 1, ""),
                 new OperatorEntry.Withdraw(AT, "test", AT.minusMillis(60), 2, "typed twice"),
                 new OperatorEntry.StepDone(AT, "20260504T073000Z-unplanned-inflow-sump", "air", ""));

@@ -28,6 +28,7 @@ final class Pages {
                 new CropHarvestPage(),
                 new BedStatePage(),
                 new DosePage(),
+                new PhPlanPage(),
                 new CalibrationPage(),
                 new ProbeCaredPage(),
                 new WithdrawPage());

@@ -17,6 +17,7 @@ import bywash.rules.event.OperatorEntry.MaintenanceEnd;
 import bywash.rules.event.OperatorEntry.MaintenanceStart;
 import bywash.rules.event.OperatorEntry.Note;
 import bywash.rules.event.OperatorEntry.OutOfService;
+import bywash.rules.event.OperatorEntry.PhAim;
 import bywash.rules.event.OperatorEntry.Plant;
 import bywash.rules.event.OperatorEntry.ProbeCare;
 import bywash.rules.event.OperatorEntry.ReturnToService;
@@ -100,6 +101,9 @@ public final class EntryWords {
         }
         if (entry instanceof Dose e) {
             return e.vessel() + " dosed: " + e.reagent() + ", " + Words.number(e.massG(), 1) + " g";
+        }
+        if (entry instanceof PhAim e) {
+            return "pH plan: to " + Words.number(e.targetPh(), 1) + " by " + e.reagent();
         }
         if (entry instanceof ProbeCare e) {
             return e.probe() + ": " + e.care();

@@ -122,11 +122,15 @@ public final class FeedView {
         if (plan == null) {
             return;
         }
-        out.add(Passage.plain(
-                "Plan",
-                String.format(Locale.ROOT, "potassium bicarbonate, %.0f g in all, a step a day:", plan.productG())));
+        String all = plan.productG() > 0
+                ? String.format(Locale.ROOT, ", %.0f g in all, a step a day:", plan.productG())
+                : ", in steps as they come:";
+        out.add(Passage.plain("Plan", plan.means() + all));
         for (PhPlan.Step step : plan.steps()) {
             out.add(Passage.plain(StockView.day(step.doseAt(), frame).substring(5), step.words()));
+        }
+        if (!plan.after().isEmpty()) {
+            out.add(Passage.plain("Then", plan.after()));
         }
         out.add(Passage.plain("Mains", plan.mains()));
         out.add(Passage.plain("Cautions", plan.cautions()));

@@ -15,6 +15,7 @@ import bywash.rules.event.OperatorEntry.FishIn;
 import bywash.rules.event.OperatorEntry.FishLoss;
 import bywash.rules.event.OperatorEntry.FishMove;
 import bywash.rules.event.OperatorEntry.Harvest;
+import bywash.rules.event.OperatorEntry.PhAim;
 import bywash.rules.event.OperatorEntry.Plant;
 import bywash.rules.event.OperatorEntry.ProbeCare;
 import bywash.rules.event.OperatorEntry.StockingChange;
@@ -51,6 +52,10 @@ final class SeasonFormsTest {
 
     private String screen(Frame frame) {
         return Screens.draw(frame, model, false, 80, 24).text();
+    }
+
+    private String flowing(Frame frame) {
+        return screen(frame).replaceAll("\\s+", " ");
     }
 
     /** What the form says in place of an entry. */
@@ -179,13 +184,27 @@ final class SeasonFormsTest {
         assertTrue(refused(STOCKED, form(15) + "v>>v50\n").startsWith("Read the warning"));
         assertTrue(screen(STOCKED).contains("Add acid to water"), screen(STOCKED));
         assertEquals(List.of(new Dose(NOW, "sump", "phosphoric-acid", 50)), entered(STOCKED, "\n"));
-        press(STOCKED, form(15) + "v" + ">".repeat(11) + "v5");
+        press(STOCKED, form(15) + "v" + ">".repeat(12) + "v5");
         assertTrue(screen(STOCKED).contains("ammonia is never dosed with fish"), screen(STOCKED));
     }
 
     @Test
+    void aWayToAnotherPhIsPlannedByAnyMeansThatGoesThere() {
+        press(STOCKED, form(16) + "6.8v>");
+        assertTrue(screen(STOCKED).contains("05-05  "), screen(STOCKED));
+        assertTrue(screen(STOCKED).contains("test 2 h later"), screen(STOCKED));
+        assertTrue(screen(STOCKED).contains("Gloves and eye protection"), screen(STOCKED));
+        assertTrue(press(STOCKED, "\n") instanceof Effect.Say);
+        assertEquals(List.of(new PhAim(NOW, 6.8, "potassium-carbonate", 100)), entered(STOCKED, "\n"));
+        assertTrue(refused(STOCKED, form(16) + "6.0v>\n").startsWith("No plan: targetPh is 6.0; potassium-carbonate"));
+        press(STOCKED, form(16) + "6.0v<");
+        assertTrue(flowing(STOCKED).contains("days at the feed of the last week"), screen(STOCKED));
+        assertTrue(refused(FISHLESS, form(16) + "6.5v<\n").startsWith("No plan: no feed is on record"));
+    }
+
+    @Test
     void twoBuffersGiveSlopeAndOffsetBeforeTheyAreEntered() {
-        press(STOCKED, form(16) + "v>v4.01v171v6.86v2");
+        press(STOCKED, form(17) + "v>v4.01v171v6.86v2");
         assertTrue(screen(STOCKED).contains("Found: slope 100.2 %, offset -6.30 mV: good."), screen(STOCKED));
         assertEquals(
                 List.of(new Calibrate(
@@ -195,15 +214,15 @@ final class SeasonFormsTest {
                         List.of(new CalibrationPoint(4.01, "pH", 171, "mV"), new CalibrationPoint(6.86, "pH", 2, "mV")),
                         21.5)),
                 entered(STOCKED, "vvv21.5\n"));
-        assertTrue(refused(STOCKED, form(16) + "vv4.01v4.1\n").startsWith("Reading 2: pH wants a second buffer"));
+        assertTrue(refused(STOCKED, form(17) + "vv4.01v4.1\n").startsWith("Reading 2: pH wants a second buffer"));
         assertEquals(
                 "Reading 1: type what the probe showed in it, before it was adjusted.",
-                refused(STOCKED, form(16) + "vv4.01v41\n"));
+                refused(STOCKED, form(17) + "vv4.01v41\n"));
     }
 
     @Test
     void careOfAProbeIsEntered() {
-        assertEquals(List.of(new ProbeCare(NOW, "fish-do", "new membrane")), entered(STOCKED, form(17) + ">v>\n"));
+        assertEquals(List.of(new ProbeCare(NOW, "fish-do", "new membrane")), entered(STOCKED, form(18) + ">v>\n"));
     }
 
     @Test
@@ -217,7 +236,7 @@ final class SeasonFormsTest {
 
     @Test
     void aMistakenEntryIsTakenBackByWordAndTime() {
-        List<OperatorEntry> back = entered(Frames.valveOpen(), form(18) + "vtyped twice\n\n");
+        List<OperatorEntry> back = entered(Frames.valveOpen(), form(19) + "vtyped twice\n\n");
         Withdraw first = assertInstanceOf(Withdraw.class, back.get(0));
         assertEquals("note", first.of());
         assertEquals("typed twice", first.why());

@@ -57,10 +57,21 @@ public record PhPlan(String means, List<Step> steps, double productG, String aft
     public record Step(
             Instant doseAt, Instant testAt, double fromPh, double toPh, double productG, double alkalinityMgL) {
         public String words() {
-            String change = String.format(Locale.ROOT, "pH %.2f to %.2f, alkalinity %.0f mg/L", fromPh, toPh, alkalinityMgL);
             return productG > 0
-                    ? String.format(Locale.ROOT, "%.1f g, %s after; test 2 h later", productG, change)
-                    : change + " at the earliest; test from here on";
+                    ? String.format(
+                            Locale.ROOT,
+                            "%.1f g, pH %.2f to %.2f, alkalinity %.0f mg/L after; test 2 h later",
+                            productG,
+                            fromPh,
+                            toPh,
+                            alkalinityMgL)
+                    : String.format(
+                            Locale.ROOT,
+                            "test from this day on: pH %.2f to %.2f at the latest by %s, alkalinity then %.0f mg/L",
+                            fromPh,
+                            toPh,
+                            testAt.toString().substring(0, 10),
+                            alkalinityMgL);
         }
     }
 
@@ -74,11 +85,7 @@ public record PhPlan(String means, List<Step> steps, double productG, String aft
                 loop.water(),
                 targetPh,
                 new PhDosePlan.Method(
-                        product.reagent(),
-                        loop.volumeL(),
-                        product.strengthPercent(),
-                        loop.largestStep(),
-                        TEST_AFTER));
+                        product.reagent(), loop.volumeL(), product.strengthPercent(), loop.largestStep(), TEST_AFTER));
         List<Step> steps = new ArrayList<>();
         for (PhDosePlan.Step step : plan.steps()) {
             Instant at = firstDose.plus(Duration.ofDays(steps.size()));
@@ -102,7 +109,10 @@ public record PhPlan(String means, List<Step> steps, double productG, String aft
         Step last = steps.get(steps.size() - 1);
         List<String> words = new ArrayList<>();
         double aired = last.alkalinityMgL() > 0
-                ? CarbonateWater.ofCo2(loop.water().temperatureC(), last.alkalinityMgL(), loop.water().co2MgL())
+                ? CarbonateWater.ofCo2(
+                                loop.water().temperatureC(),
+                                last.alkalinityMgL(),
+                                loop.water().co2MgL())
                         .ph()
                 : last.toPh();
         if (StrictMath.abs(aired - last.toPh()) > DRIFT) {
@@ -126,10 +136,12 @@ public record PhPlan(String means, List<Step> steps, double productG, String aft
     private static String note(PhReagent reagent) {
         return switch (reagent) {
             case POTASSIUM_BICARBONATE, POTASSIUM_CARBONATE, POTASSIUM_HYDROXIDE -> "Its potassium feeds the plants.";
-            case CALCIUM_HYDROXIDE -> "Its calcium feeds the plants. It is caustic, and milky water is too much at once.";
+            case CALCIUM_HYDROXIDE ->
+                "Its calcium feeds the plants. It is caustic, and milky water is too much at once.";
             case CALCIUM_CARBONATE ->
                 "It dissolves over days and hardly above pH 7.4: hang it in the flow in a mesh bag, take it out when the pH is there.";
-            case SODIUM_HYDROXIDE, SODIUM_BICARBONATE -> "Its sodium stays in the water and builds up; plants do not want it.";
+            case SODIUM_HYDROXIDE, SODIUM_BICARBONATE ->
+                "Its sodium stays in the water and builds up; plants do not want it.";
             case PHOSPHORIC_ACID -> "It brings phosphorus.";
             case NITRIC_ACID -> "It brings nitrate.";
             case HYDROCHLORIC_ACID -> "It brings chloride.";
@@ -146,8 +158,9 @@ public record PhPlan(String means, List<Step> steps, double productG, String aft
     public static PhPlan byNitrification(Loop loop, double targetPh, Instant now) {
         NitrifyingFall whole = NitrifyingFall.of(loop.water(), targetPh, loop.alkalinityPerDay());
         if (!whole.timed()) {
-            throw new IllegalArgumentException("no feed is on record in the last week, so how fast the bacteria lower the pH is"
-                    + " not known; enter the feed given");
+            throw new IllegalArgumentException(
+                    "no feed is on record in the last week, so how fast the bacteria lower the pH is"
+                            + " not known; enter the feed given");
         }
         double from = loop.water().ph();
         int count = (int) StrictMath.ceil((from - targetPh) / loop.largestStep() - 1e-9);
@@ -156,8 +169,8 @@ public record PhPlan(String means, List<Step> steps, double productG, String aft
             double to = i == count ? targetPh : from + (targetPh - from) * i / count;
             double before = from + (targetPh - from) * (i - 1) / count;
             NitrifyingFall fall = NitrifyingFall.of(loop.water(), to, loop.alkalinityPerDay());
-            steps.add(new Step(
-                    later(now, fall.leastDays()), later(now, fall.mostDays()), before, to, 0, fall.openMgL()));
+            steps.add(
+                    new Step(later(now, fall.leastDays()), later(now, fall.mostDays()), before, to, 0, fall.openMgL()));
         }
         String after = String.format(
                 Locale.ROOT,
@@ -172,8 +185,7 @@ public record PhPlan(String means, List<Step> steps, double productG, String aft
                                 " Alkalinity may be down to %.0f mg/L by then: the pH can fall fast from there.",
                                 whole.openMgL())
                         : "");
-        return new PhPlan(
-                PhAim.NITRIFICATION, steps, 0, after, mains(loop.water(), loop.mains()), WAIT);
+        return new PhPlan(PhAim.NITRIFICATION, steps, 0, after, mains(loop.water(), loop.mains()), WAIT);
     }
 
     private static Instant later(Instant now, double days) {

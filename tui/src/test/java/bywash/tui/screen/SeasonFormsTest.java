@@ -191,12 +191,12 @@ final class SeasonFormsTest {
     @Test
     void aWayToAnotherPhIsPlannedByAnyMeansThatGoesThere() {
         press(STOCKED, form(16) + "6.8v>");
-        assertTrue(screen(STOCKED).contains("05-05  "), screen(STOCKED));
+        assertTrue(screen(STOCKED).contains("05-05 26.7 g"), screen(STOCKED));
         assertTrue(screen(STOCKED).contains("test 2 h later"), screen(STOCKED));
         assertTrue(screen(STOCKED).contains("Gloves and eye protection"), screen(STOCKED));
         assertTrue(press(STOCKED, "\n") instanceof Effect.Say);
         assertEquals(List.of(new PhAim(NOW, 6.8, "potassium-carbonate", 100)), entered(STOCKED, "\n"));
-        assertTrue(refused(STOCKED, form(16) + "6.0v>\n").startsWith("No plan: targetPh is 6.0; potassium-carbonate"));
+        assertTrue(refused(STOCKED, form(16) + "6.0v>\n").startsWith("No plan: targetPh is 6.0; potassium-carbonate"), model.notice());
         press(STOCKED, form(16) + "6.0v<");
         assertTrue(flowing(STOCKED).contains("days at the feed of the last week"), screen(STOCKED));
         assertTrue(refused(FISHLESS, form(16) + "6.5v<\n").startsWith("No plan: no feed is on record"));

@@ -43,6 +43,8 @@ public final class ResidualTracker {
     private @Nullable Instant judgedAt;
     private double laggedMgL;
     private boolean blind = true;
+    private double acuteUgL = ResidualEstimate.ACUTE_UG_L;
+    private double chronicUgL = ResidualEstimate.CHRONIC_UG_L;
     private boolean climbing;
     /** Believed before the last test of the system. */
     private @Nullable Residual untested;
@@ -61,6 +63,15 @@ public final class ResidualTracker {
 
     public @Nullable ReserveBatch batch(String reserve) {
         return batches.get(reserve);
+    }
+
+    /** What the residual is held against from here on, ug/L; the general criteria until it is said. */
+    public void criteria(double acute, double chronic) {
+        if (acute != acuteUgL || chronic != chronicUgL) {
+            judgedAt = null;
+        }
+        acuteUgL = acute;
+        chronicUgL = chronic;
     }
 
     /** Every reserve's batch at a time, by id. */
@@ -187,7 +198,7 @@ public final class ResidualTracker {
         double low = residual.lowMgL() * 1000;
         double likely = residual.likelyMgL() * 1000;
         double high = residual.highMgL() * 1000;
-        Posterior posterior = new Posterior(residual, unseen(at), ResidualEstimate.ACUTE_UG_L);
+        Posterior posterior = new Posterior(residual, unseen(at), acuteUgL);
         List<String> lines = new ArrayList<>();
         lines.add(balanceWords() + " (alone " + Figures.of(100 * posterior.passed(), 0) + " %)");
         Evidence evidence = new Evidence(signals, site.mains());
@@ -204,10 +215,10 @@ public final class ResidualTracker {
             likely = StrictMath.min(high, StrictMath.max(likely, posterior.quantile(0.5)));
         }
         Forecast forecast = new Forecast(balance);
-        Crossing acute = forecast.crossing(at, ResidualEstimate.ACUTE_UG_L);
-        Crossing chronic = forecast.crossing(at, ResidualEstimate.CHRONIC_UG_L);
+        Crossing acute = forecast.crossing(at, acuteUgL);
+        Crossing chronic = forecast.crossing(at, chronicUgL);
         Instant acuteAt =
-                acute.rising() && residual.likelyMgL() * 1000 < ResidualEstimate.ACUTE_UG_L ? acute.likely() : null;
+                acute.rising() && residual.likelyMgL() * 1000 < acuteUgL ? acute.likely() : null;
         return new ResidualEstimate(low, likely, high, probability, acuteAt, lines, acute, chronic);
     }
 

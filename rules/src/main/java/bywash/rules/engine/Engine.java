@@ -23,10 +23,12 @@ import bywash.rules.event.OperatorEntry.Withdraw;
 import bywash.rules.event.Reading;
 import bywash.rules.husbandry.season.SeasonLedger;
 import bywash.rules.husbandry.season.Surroundings;
+import bywash.rules.husbandry.stock.SpeciesLimits;
 import bywash.rules.site.Device;
 import bywash.rules.site.Probe;
 import bywash.rules.site.Quantity;
 import bywash.rules.site.Site;
+import bywash.rules.site.Species;
 import bywash.rules.site.Stocking;
 import bywash.rules.site.SystemVolume;
 import bywash.rules.site.Vessel;
@@ -113,7 +115,7 @@ public final class Engine {
             if (undone != null) {
                 stocking = entryRules.withdrawn(acted.entry().at(), undone, season, stocking);
             }
-            bands.fish(season.species());
+            fish();
         } else if (event instanceof FeedChanged changed) {
             feedUp = changed.up();
             feedDetail = changed.detail();
@@ -125,6 +127,16 @@ public final class Engine {
         List<AlarmTransition> transitions = board.drain();
         careRules.transitions(transitions);
         return transitions;
+    }
+
+    /** The species on record may have changed, and with them what the water is held against. */
+    private void fish() {
+        List<Species> species = season.species();
+        bands.fish(species);
+        SpeciesLimits limits = SpeciesLimits.of(species);
+        residual.criteria(limits.acuteUgL(), limits.chronicUgL());
+        systemRules.limits(limits);
+        nitrogenRules.limits(limits);
     }
 
     private void care(OperatorEntry entry) {

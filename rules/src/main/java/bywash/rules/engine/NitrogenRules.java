@@ -4,6 +4,7 @@ import bywash.rules.alarm.AlarmBoard;
 import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.Condition;
 import bywash.rules.event.OperatorEntry.WaterTest;
+import bywash.rules.husbandry.stock.SpeciesLimits;
 import bywash.rules.recovery.AmmoniaLevel;
 import bywash.rules.site.Quantity;
 import bywash.rules.site.Site;
@@ -24,10 +25,16 @@ final class NitrogenRules {
     private final Site site;
     private final AlarmBoard board;
     private final TreeMap<String, WaterTest> byQuantity = new TreeMap<>();
+    private SpeciesLimits limits = SpeciesLimits.GENERAL;
 
     NitrogenRules(Site site, AlarmBoard board) {
         this.site = site;
         this.board = board;
+    }
+
+    /** What the ammonia is held against from here on. */
+    void limits(SpeciesLimits newLimits) {
+        limits = newLimits;
     }
 
     /** A test of system water; a reserve's says nothing of the fish. */
@@ -64,12 +71,16 @@ final class NitrogenRules {
                 StrictMath.min(1000, ammonia.value()),
                 value(at, monitors, Quantity.PH, ammonia.vessel()),
                 value(at, monitors, Quantity.TEMPERATURE, ammonia.vessel()));
-        boolean raise = stocking == Stocking.FISH && level.toxic();
+        boolean raise = stocking == Stocking.FISH && !passed(level).isEmpty();
         board.set(AlarmKind.AMMONIA_TOXIC, ammonia.vessel(), at, raise ? toxic(ammonia, level) : null);
     }
 
-    private static Condition toxic(WaterTest ammonia, AmmoniaLevel level) {
-        List<String> passed = level.passed();
+    private List<String> passed(AmmoniaLevel level) {
+        return level.passed(limits.unionisedMgL(), limits.unionisedOf());
+    }
+
+    private Condition toxic(WaterTest ammonia, AmmoniaLevel level) {
+        List<String> passed = passed(level);
         return Condition.of(
                 "Ammonia in " + ammonia.vessel() + " is toxic: " + Text.number(level.unionisedMgL(), 3)
                         + " mg/L un-ionised of " + Text.number(level.tanMgL(), 2) + " mg/L",

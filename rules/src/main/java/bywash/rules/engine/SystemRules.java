@@ -12,6 +12,7 @@ import bywash.rules.detect.FlowFinding;
 import bywash.rules.detect.FlowFinding.Verdict;
 import bywash.rules.detect.TopUp;
 import bywash.rules.detect.WaterBalance;
+import bywash.rules.husbandry.stock.SpeciesLimits;
 import bywash.rules.site.Device;
 import bywash.rules.site.Quantity;
 import bywash.rules.site.Site;
@@ -41,12 +42,18 @@ final class SystemRules {
     private final ResidualTracker residual;
     private final List<Vessel> reserves;
     private boolean incident;
+    private SpeciesLimits limits = SpeciesLimits.GENERAL;
 
     SystemRules(Site site, AlarmBoard board, WaterBalance balance, ResidualTracker residual) {
         this.board = board;
         this.balance = balance;
         this.residual = residual;
         this.reserves = site.vessels(VesselRole.RESERVE);
+    }
+
+    /** What the chlorine is held against from here on. */
+    void limits(SpeciesLimits newLimits) {
+        limits = newLimits;
     }
 
     /** Whether water moves that should not; baselines are held meanwhile. */
@@ -83,7 +90,7 @@ final class SystemRules {
         ResidualEstimate e = residual.estimate();
         Instant acuteAt = e.acuteAt();
         boolean soon = unplanned && acuteAt != null && acuteAt.isBefore(at.plus(ACT_WITHIN));
-        boolean passed = e.probability() >= LIKELY_ENOUGH && e.highUgL() > ResidualEstimate.ACUTE_UG_L;
+        boolean passed = e.probability() >= LIKELY_ENOUGH && e.highUgL() > limits.acuteUgL();
         incident = unplanned || passed || residual.climbing();
         Condition condition = null;
         if (soon || passed) {
@@ -91,8 +98,11 @@ final class SystemRules {
                     + Text.number(e.highUgL(), 0) + ")";
             Instant chronicAt = e.chronic().rising() ? e.chronic().likely() : null;
             String chronic =
-                    chronicAt != null && chronicAt.isAfter(at) ? " 11 ug/L in " + Text.span(at, chronicAt) + "," : "";
-            String when = acuteAt == null ? "" : "; passes" + chronic + " 19 ug/L in " + Text.span(at, acuteAt);
+                    chronicAt != null && chronicAt.isAfter(at) ? " " + Text.number(limits.chronicUgL(), 0) + " ug/L in "
+                                    + Text.span(at, chronicAt) + ","
+                            : "";
+            String when = acuteAt == null ? "" : "; passes" + chronic + " " + Text.number(limits.acuteUgL(), 0) + " ug/L in "
+                            + Text.span(at, acuteAt);
             condition = risk("Chlorine in the system: " + range + when, e);
         } else if (residual.climbing()) {
             condition = risk("Chlorine may be entering: oxidation potential climbs, the level shows no inflow yet", e);
@@ -100,10 +110,10 @@ final class SystemRules {
         board.set(AlarmKind.CHLORINE_RISK, SYSTEM, at, condition);
     }
 
-    private static Condition risk(String message, ResidualEstimate e) {
+    private Condition risk(String message, ResidualEstimate e) {
         return Condition.of(
                 message,
-                String.join(". ", e.evidence()) + ". An estimate is no test.",
+                String.join(". ", e.evidence()) + ". Held against " + limits.chlorineWords() + ". An estimate is no test.",
                 e.acuteAt(),
                 "low_ug_l",
                 Text.round(e.lowUgL(), 1),

@@ -70,11 +70,23 @@ public record AmmoniaLevel(double tanMgL, double ph, double temperatureC, boolea
         return !passed().isEmpty();
     }
 
-    /** The limits that are passed, each with its source; empty where none is. */
+    /** The general limits that are passed, each with its source; empty where none is. */
     public List<String> passed() {
+        return passed(DAMAGE_MG_L, "IFAS FA-16");
+    }
+
+    /**
+     * The limits that are passed, each with its source; empty where none is.
+     *
+     * @param unionisedMostMgL the limit of un-ionised ammonia that counts, mg/L as N
+     * @param whose whose limit that is, with its source
+     */
+    public List<String> passed(double unionisedMostMgL, String whose) {
         List<String> passed = new ArrayList<>();
-        if (unionisedMgL() > DAMAGE_MG_L) {
-            passed.add("un-ionised above 0.05 mg/L (IFAS FA-16)");
+        if (unionisedMgL() > unionisedMostMgL) {
+            passed.add(
+                    "un-ionised above " + String.format(Locale.ROOT, "%.3f", unionisedMostMgL).replaceFirst("0$", "")
+                            + " mg/L (" + whose + ")");
         }
         if (tanMgL > acuteMgL()) {
             passed.add(String.format(Locale.ROOT, "total above the acute %.1f mg/L (US EPA 2013)", acuteMgL()));

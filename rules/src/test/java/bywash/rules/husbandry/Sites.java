@@ -5,6 +5,7 @@ import bywash.rules.site.Mains;
 import bywash.rules.site.Probe;
 import bywash.rules.site.Quantity;
 import bywash.rules.site.Site;
+import bywash.rules.site.Species;
 import bywash.rules.site.Stocking;
 import bywash.rules.site.Units;
 import bywash.rules.site.Vessel;
@@ -39,6 +40,23 @@ public final class Sites {
                 probe("fish-orp", Quantity.ORP));
         return new Site(
                 "Test", "test", ZoneOffset.UTC, 85, Stocking.FISH, Units.METRIC, mains, vessels, probes, List.of());
+    }
+
+    /** The same with a species of its own. */
+    public static Site with(Species species) {
+        Site s = site();
+        return new Site(
+                s.name(),
+                s.id(),
+                s.timeZone(),
+                s.elevationM(),
+                s.stocking(),
+                s.units(),
+                s.mains(),
+                s.vessels(),
+                s.probes(),
+                s.limits(),
+                List.of(species));
     }
 
     private static Probe probe(String id, Quantity quantity) {

@@ -2,19 +2,18 @@ package bywash.tui.view;
 
 import bywash.rules.chlorine.Crossing;
 import bywash.rules.chlorine.ResidualEstimate;
+import bywash.rules.husbandry.season.SeasonStatus;
+import bywash.rules.husbandry.stock.SpeciesLimits;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The chlorine estimate against the US EPA 1985 criteria for fresh water: acute 19 ug/L (1 h mean), chronic 11 ug/L
- * (4 d mean).
+ * The chlorine estimate against the limit of a species in the system that has its own, else the US EPA 1985 criteria for fresh
+ * water: acute 19 ug/L (1 h mean), chronic 11 ug/L (4 d mean).
  */
 public record ChlorineView(
         String range, String criteria, String chance, String verdict, List<String> evidence, Tone tone) {
-    private static final double ACUTE_UG_L = ResidualEstimate.ACUTE_UG_L;
-    private static final double CHRONIC_UG_L = ResidualEstimate.CHRONIC_UG_L;
-
     public ChlorineView {
         evidence = List.copyOf(evidence);
     }
@@ -25,32 +24,40 @@ public record ChlorineView(
                 + number(e.highUgL()) + " ug/L";
         String chance = "chance above acute: " + Words.number(e.probability() * 100, 0) + " %";
         Instant acuteAt = e.acuteAt();
-        Tone tone = e.likelyUgL() > ACUTE_UG_L || acuteAt != null
+        Tone tone = e.likelyUgL() > e.acute().limitUgL() || acuteAt != null
                 ? Tone.CRITICAL
-                : e.likelyUgL() > CHRONIC_UG_L ? Tone.WARNING : Tone.PLAIN;
+                : e.likelyUgL() > e.chronic().limitUgL() ? Tone.WARNING : Tone.PLAIN;
         return new ChlorineView(
-                range, "acute 19, chronic 11 ug/L (EPA 1985)", chance, verdict(e, frame.at()), lines(e, frame), tone);
+                range, criteria(frame), chance, verdict(e, frame.at()), lines(e, frame), tone);
+    }
+
+    private static String criteria(Frame frame) {
+        SeasonStatus season = frame.snapshot().season();
+        SpeciesLimits limits = season == null
+                ? SpeciesLimits.GENERAL
+                : SpeciesLimits.of(frame.snapshot().site(), season.cohorts());
+        return limits.ownChlorine() ? limits.chlorineWords() : "acute 19, chronic 11 ug/L (EPA 1985)";
     }
 
     private static String verdict(ResidualEstimate e, Instant now) {
-        if (e.likelyUgL() > ACUTE_UG_L) {
+        if (e.likelyUgL() > e.acute().limitUgL()) {
             return "ABOVE ACUTE";
         }
         Instant acuteAt = e.acuteAt();
         if (acuteAt != null) {
-            return "RISING: 19 ug/L in " + Words.span(now, acuteAt);
+            return "RISING: " + Words.number(e.acute().limitUgL(), 0) + " ug/L in " + Words.span(now, acuteAt);
         }
-        if (e.likelyUgL() > CHRONIC_UG_L) {
+        if (e.likelyUgL() > e.chronic().limitUgL()) {
             return "ABOVE CHRONIC";
         }
-        return e.highUgL() > CHRONIC_UG_L ? "not known to be below 11" : "below both";
+        return e.highUgL() > e.chronic().limitUgL() ? "not known to be below " + Words.number(e.chronic().limitUgL(), 0) : "below both";
     }
 
     /** What lies ahead of the range, then the evidence. */
     private static List<String> lines(ResidualEstimate e, Frame frame) {
         String ahead = rises(e.chronic(), frame) + rises(e.acute(), frame);
         if (ahead.isEmpty()) {
-            ahead = e.likelyUgL() > ACUTE_UG_L ? falls(e.acute(), frame) : falls(e.chronic(), frame);
+            ahead = e.likelyUgL() > e.acute().limitUgL() ? falls(e.acute(), frame) : falls(e.chronic(), frame);
         }
         List<String> lines = new ArrayList<>(e.evidence());
         if (!ahead.isEmpty()) {

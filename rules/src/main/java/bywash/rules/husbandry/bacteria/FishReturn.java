@@ -118,12 +118,15 @@ public final class FishReturn {
         Seen test = water.tests().apply("total-chlorine");
         boolean fresh = test != null && !now.isAfter(test.at().plus(TEST_HOLDS));
         String estimate = String.format(Locale.ROOT, "estimate at most %.0f ug/L", water.residualHighUgL());
+        double own = species.most(Need.CHLORINE);
+        double most = Math.min(CHRONIC_UG_L, own);
+        String whose = own < CHRONIC_UG_L ? "the limit of " + species.id() : "EPA 1985, chronic";
         Answer answer = !fresh
                 ? Answer.NOT_KNOWN
-                : test.value() <= 0.02 && water.residualHighUgL() <= CHRONIC_UG_L ? Answer.YES : Answer.NO;
+                : test.value() <= 0.02 && water.residualHighUgL() <= most ? Answer.YES : Answer.NO;
         items.add(new CheckItem(
                 "total chlorine by DPD test",
-                "none found, and the estimate under 11 ug/L (EPA 1985, chronic)",
+                String.format(Locale.ROOT, "none found, and the estimate under %.0f ug/L (%s)", most, whose),
                 words(test, "mg/L") + "; " + estimate,
                 answer));
     }

@@ -217,8 +217,7 @@ public final class ResidualTracker {
         Forecast forecast = new Forecast(balance);
         Crossing acute = forecast.crossing(at, acuteUgL);
         Crossing chronic = forecast.crossing(at, chronicUgL);
-        Instant acuteAt =
-                acute.rising() && residual.likelyMgL() * 1000 < acuteUgL ? acute.likely() : null;
+        Instant acuteAt = acute.rising() && residual.likelyMgL() * 1000 < acuteUgL ? acute.likely() : null;
         return new ResidualEstimate(low, likely, high, probability, acuteAt, lines, acute, chronic);
     }
 

@@ -97,11 +97,12 @@ final class SystemRules {
             String range = Text.number(e.likelyUgL(), 0) + " ug/L likely (" + Text.number(e.lowUgL(), 0) + " to "
                     + Text.number(e.highUgL(), 0) + ")";
             Instant chronicAt = e.chronic().rising() ? e.chronic().likely() : null;
-            String chronic =
-                    chronicAt != null && chronicAt.isAfter(at) ? " " + Text.number(limits.chronicUgL(), 0) + " ug/L in "
-                                    + Text.span(at, chronicAt) + ","
-                            : "";
-            String when = acuteAt == null ? "" : "; passes" + chronic + " " + Text.number(limits.acuteUgL(), 0) + " ug/L in "
+            String chronic = chronicAt != null && chronicAt.isAfter(at)
+                    ? " " + Text.number(limits.chronicUgL(), 0) + " ug/L in " + Text.span(at, chronicAt) + ","
+                    : "";
+            String when = acuteAt == null
+                    ? ""
+                    : "; passes" + chronic + " " + Text.number(limits.acuteUgL(), 0) + " ug/L in "
                             + Text.span(at, acuteAt);
             condition = risk("Chlorine in the system: " + range + when, e);
         } else if (residual.climbing()) {
@@ -113,7 +114,8 @@ final class SystemRules {
     private Condition risk(String message, ResidualEstimate e) {
         return Condition.of(
                 message,
-                String.join(". ", e.evidence()) + ". Held against " + limits.chlorineWords() + ". An estimate is no test.",
+                String.join(". ", e.evidence()) + ". Held against " + limits.chlorineWords()
+                        + ". An estimate is no test.",
                 e.acuteAt(),
                 "low_ug_l",
                 Text.round(e.lowUgL(), 1),

@@ -84,9 +84,9 @@ public record AmmoniaLevel(double tanMgL, double ph, double temperatureC, boolea
     public List<String> passed(double unionisedMostMgL, String whose) {
         List<String> passed = new ArrayList<>();
         if (unionisedMgL() > unionisedMostMgL) {
-            passed.add(
-                    "un-ionised above " + String.format(Locale.ROOT, "%.3f", unionisedMostMgL).replaceFirst("0$", "")
-                            + " mg/L (" + whose + ")");
+            passed.add("un-ionised above "
+                    + String.format(Locale.ROOT, "%.3f", unionisedMostMgL).replaceFirst("0$", "") + " mg/L (" + whose
+                    + ")");
         }
         if (tanMgL > acuteMgL()) {
             passed.add(String.format(Locale.ROOT, "total above the acute %.1f mg/L (US EPA 2013)", acuteMgL()));

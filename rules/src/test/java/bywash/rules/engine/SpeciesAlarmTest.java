@@ -26,8 +26,8 @@ import org.junit.jupiter.api.Test;
 /** Alarms on chlorine and ammonia hold the water against the species in it. */
 class SpeciesAlarmTest {
     private static final Instant START = Instant.parse("2026-05-04T06:00:00Z");
-    private static final Species PERCH = new Species(
-            "jade-perch", List.of(new SpeciesBand(Need.CHLORINE, new Band(0, 8), "hatchery sheet 4")));
+    private static final Species PERCH =
+            new Species("jade-perch", List.of(new SpeciesBand(Need.CHLORINE, new Band(0, 8), "hatchery sheet 4")));
 
     private static final Species HARDY =
             new Species("hardy", List.of(new SpeciesBand(Need.CHLORINE, new Band(0, 100), "sheet")));

@@ -27,8 +27,7 @@ public record ChlorineView(
         Tone tone = e.likelyUgL() > e.acute().limitUgL() || acuteAt != null
                 ? Tone.CRITICAL
                 : e.likelyUgL() > e.chronic().limitUgL() ? Tone.WARNING : Tone.PLAIN;
-        return new ChlorineView(
-                range, criteria(frame), chance, verdict(e, frame.at()), lines(e, frame), tone);
+        return new ChlorineView(range, criteria(frame), chance, verdict(e, frame.at()), lines(e, frame), tone);
     }
 
     private static String criteria(Frame frame) {
@@ -50,7 +49,9 @@ public record ChlorineView(
         if (e.likelyUgL() > e.chronic().limitUgL()) {
             return "ABOVE CHRONIC";
         }
-        return e.highUgL() > e.chronic().limitUgL() ? "not known to be below " + Words.number(e.chronic().limitUgL(), 0) : "below both";
+        return e.highUgL() > e.chronic().limitUgL()
+                ? "not known to be below " + Words.number(e.chronic().limitUgL(), 0)
+                : "below both";
     }
 
     /** What lies ahead of the range, then the evidence. */

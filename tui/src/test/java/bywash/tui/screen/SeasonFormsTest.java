@@ -196,7 +196,9 @@ final class SeasonFormsTest {
         assertTrue(screen(STOCKED).contains("Gloves and eye protection"), screen(STOCKED));
         assertTrue(press(STOCKED, "\n") instanceof Effect.Say);
         assertEquals(List.of(new PhAim(NOW, 6.8, "potassium-carbonate", 100)), entered(STOCKED, "\n"));
-        assertTrue(refused(STOCKED, form(16) + "6.0v>\n").startsWith("No plan: targetPh is 6.0; potassium-carbonate"), model.notice());
+        assertTrue(
+                refused(STOCKED, form(16) + "6.0v>\n").startsWith("No plan: targetPh is 6.0; potassium-carbonate"),
+                model.notice());
         press(STOCKED, form(16) + "6.0v<");
         assertTrue(flowing(STOCKED).contains("days at the feed of the last week"), screen(STOCKED));
         assertTrue(refused(FISHLESS, form(16) + "6.5v<\n").startsWith("No plan: no feed is on record"));

@@ -34,7 +34,12 @@ public record SpeciesLimits(
 
     /** What counts without any species on record. */
     public static final SpeciesLimits GENERAL = new SpeciesLimits(
-            GENERAL_ACUTE, GENERAL_CHRONIC, "general, US EPA 1985", false, GENERAL_UNIONISED_MG_L, "general, IFAS FA-16");
+            GENERAL_ACUTE,
+            GENERAL_CHRONIC,
+            "general, US EPA 1985",
+            false,
+            GENERAL_UNIONISED_MG_L,
+            "general, IFAS FA-16");
 
     /** @param species with fish in the system */
     public static SpeciesLimits of(List<Species> species) {

@@ -151,6 +151,12 @@ public final class EventTimeOrder {
         ticks.resume(at);
     }
 
+    /** The first whole millisecond of receipt at which the next tick goes out; null before the first event. */
+    public @Nullable Instant nextTickDue() {
+        Instant next = ticks.next();
+        return next == null ? null : next.plus(lateness).plusMillis(1);
+    }
+
     /** Readings that came too late so far. */
     public long lateCount() {
         return lateCount;

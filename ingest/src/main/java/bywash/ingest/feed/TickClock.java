@@ -54,6 +54,12 @@ final class TickClock {
         }
     }
 
+    /** When the next tick is; null before the first event. */
+    @Nullable
+    Instant next() {
+        return lastEvent == null ? null : Instant.ofEpochSecond(nextS);
+    }
+
     private static long step(long gapS) {
         if (gapS < 3600) {
             return STEP_S;

@@ -1,6 +1,7 @@
 package bywash.ingest.feed;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bywash.rules.event.EngineEvent;
@@ -10,6 +11,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -86,6 +88,19 @@ class EventTimeOrderTest {
         order.offer(reading("a", 1));
         order.advanceTo(T0.plusSeconds(13));
         assertEquals("a1 tick5 tick10", shown());
+    }
+
+    @Test
+    void saysToTheMillisecondWhenTheNextTickFallsDue() {
+        assertNull(order.nextTickDue());
+        order.offer(reading("a", 1));
+        order.advanceTo(T0.plusSeconds(6));
+        Instant due = Objects.requireNonNull(order.nextTickDue());
+        order.advanceTo(due.minusMillis(1));
+        assertEquals("a1", shown());
+        order.advanceTo(due);
+        assertEquals("a1 tick5", shown());
+        assertEquals(due.plusSeconds(5), order.nextTickDue());
     }
 
     @Test

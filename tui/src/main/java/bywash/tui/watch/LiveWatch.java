@@ -116,7 +116,7 @@ public final class LiveWatch implements Runnable {
         List<Message> batch = new ArrayList<>();
         while (!stop) {
             try {
-                queue.drain(batch, WAIT_MS);
+                queue.drain(batch, waitMs());
             } catch (InterruptedException e) {
                 Thread.currentThread().interrupt();
                 break;
@@ -125,6 +125,16 @@ public final class LiveWatch implements Runnable {
             batch.clear();
         }
         end();
+    }
+
+    /** Until a decision falls due that no message wakes us for; an alarm does not wait for the end of a pause. */
+    private long waitMs() {
+        Instant due = pipeline.nextDue();
+        return due == null
+                ? WAIT_MS
+                : Math.max(
+                        1,
+                        Math.min(WAIT_MS, Duration.between(clock.instant(), due).toMillis()));
     }
 
     /** Lets go of the record; the loop does so when it ends. */

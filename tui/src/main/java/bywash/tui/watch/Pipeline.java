@@ -24,6 +24,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
 
 /** Lines in, transitions out: the same path live and in a replay. One thread only. */
 public final class Pipeline {
@@ -106,6 +107,12 @@ public final class Pipeline {
     /** The live clock reached {@code now}. */
     public void advanceTo(Instant now) {
         order.advanceTo(now);
+    }
+
+    /** When the live clock should be told next, for a decision that waits for nothing but time; null: nothing waits. */
+    @Nullable
+    Instant nextDue() {
+        return order.nextTickDue();
     }
 
     public void finish() {

@@ -1,0 +1,126 @@
+package bywash.bench;
+
+import bywash.ingest.feed.SteadyClock;
+import bywash.ingest.mqtt.FeedState;
+import bywash.ingest.mqtt.MqttFeed;
+import bywash.ingest.mqtt.MqttPublisher;
+import bywash.ingest.site.SiteFile;
+import bywash.ingest.site.SiteFileReader;
+import bywash.ingest.site.SiteFileResult;
+import bywash.rules.alarm.AlarmKind;
+import bywash.rules.alarm.AlarmState;
+import bywash.tui.watch.Station;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * From the moment at which an alarm can be decided to its line, journal written, over a real broker. The waits that are
+ * meant (an alarm's own on-delay, the 2 s in which readings are put in order) end at that moment. A hundred probes a second;
+ * three or four of their alarms fall due every second.
+ */
+class LatencyBenchmark {
+    private static final int PROBES = 100;
+    private static final long DROP_EVERY_MS = 300;
+    private static final Duration PATIENCE = Duration.ofSeconds(90);
+    private static final Duration PUT_IN_ORDER = Duration.ofSeconds(2);
+
+    @TempDir
+    Path dir;
+
+    @Test
+    void toTheAlarmLine() throws Exception {
+        if (!BenchBroker.installed()) {
+            Budget.said("latency: not measured, for want of Mosquitto");
+            return;
+        }
+        try (BenchBroker broker = new BenchBroker(dir)) {
+            double[] ms = measure(broker.port);
+            Budget.note("alarm lines whose latency was measured", ms.length, "");
+            Budget.note("due to alarm line, journal written, median", ms[ms.length / 2], "ms");
+            Budget.most("due to alarm line, journal written, p99", ms[(ms.length * 99 - 1) / 100], 50, "ms");
+        }
+    }
+
+    private double[] measure(int port) throws Exception {
+        SiteFile file = site(port);
+        SteadyClock clock = new SteadyClock();
+        Station station = Station.open(file, dir.resolve("state"), clock);
+        List<Double> ms = new ArrayList<>();
+        CountDownLatch all = new CountDownLatch(PROBES);
+        station.outlets().add((transition, line) -> {
+            if (transition.kind() == AlarmKind.LOW_OXYGEN && transition.state() == AlarmState.UNACKNOWLEDGED) {
+                Instant due = transition.at().plus(PUT_IN_ORDER);
+                ms.add(Duration.between(due, clock.instant()).toNanos() / 1e6);
+                all.countDown();
+            }
+        });
+        CountDownLatch up = new CountDownLatch(1);
+        Thread loop = new Thread(station.watch(), "watch");
+        List<String> topics = file.bindings().stream().map(b -> b.topic()).toList();
+        try (MqttFeed feed = new MqttFeed(file.broker(), topics, station.queue(), clock, state -> {
+            station.watch().feed(state);
+            if (state.phase() == FeedState.Phase.UP) {
+                up.countDown();
+            }
+        })) {
+            loop.start();
+            feed.start();
+            if (!up.await(20, TimeUnit.SECONDS)) {
+                throw new IllegalStateException("no connection: " + feed.state());
+            }
+            publish(port, all);
+        } finally {
+            station.watch().stop();
+            loop.join();
+        }
+        return ms.stream().mapToDouble(d -> d).sorted().toArray();
+    }
+
+    private static void publish(int port, CountDownLatch all) throws Exception {
+        long start = System.nanoTime();
+        try (MqttPublisher publisher = new MqttPublisher(URI.create("mqtt://127.0.0.1:" + port))) {
+            for (int n = 0; all.getCount() > 0; n++) {
+                long ms = (System.nanoTime() - start) / 1_000_000;
+                if (ms > PATIENCE.toMillis()) {
+                    throw new IllegalStateException(all.getCount() + " alarms were never raised");
+                }
+                int probe = n % PROBES;
+                String value = ms / DROP_EVERY_MS >= probe ? "2." + n / PROBES % 10 : "7." + n / PROBES % 10;
+                publisher.publish("bench/" + probe, value.getBytes(StandardCharsets.US_ASCII));
+                LockSupport.parkNanos(Math.max(0, start + n * 10_000_000L - System.nanoTime()));
+            }
+        }
+    }
+
+    private static SiteFile site(int port) {
+        String head = "name: bench\nid: bench\ntime-zone: UTC\nelevation: 0 m\nstocking: fish\nunits: metric\n"
+                + "broker: {url: \"mqtt://127.0.0.1:" + port + "\"}\n"
+                + "mains: {disinfectant: chlorine, residual: 1 mg/L, ph: 7.5, alkalinity: 100 mg/L, temperature: 12 Cel}\n"
+                + "vessels:\n  sump: {role: sump, volume: 500 L}\n";
+        String vessels = IntStream.range(0, PROBES)
+                .mapToObj(i -> "  tank-" + i + ": {role: fish-tank, volume: 1000 L}\n")
+                .collect(Collectors.joining());
+        String probes = IntStream.range(0, PROBES)
+                .mapToObj(
+                        i -> "  - {id: do-" + i + ", vessel: tank-" + i + ", quantity: dissolved-oxygen, topic: bench/"
+                                + i + ", payload: number, unit: mg/L, every: 10 s}\n")
+                .collect(Collectors.joining());
+        if (SiteFileReader.read(head + vessels + "probes:\n" + probes, "bench.yaml")
+                instanceof SiteFileResult.Good good) {
+            return good.siteFile();
+        }
+        throw new IllegalStateException("the bench's site is faulty");
+    }
+}

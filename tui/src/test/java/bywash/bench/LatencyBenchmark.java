@@ -5,8 +5,6 @@ import bywash.ingest.mqtt.FeedState;
 import bywash.ingest.mqtt.MqttFeed;
 import bywash.ingest.mqtt.MqttPublisher;
 import bywash.ingest.site.SiteFile;
-import bywash.ingest.site.SiteFileReader;
-import bywash.ingest.site.SiteFileResult;
 import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.AlarmState;
 import bywash.tui.watch.Station;
@@ -20,8 +18,6 @@ import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -54,7 +50,7 @@ class LatencyBenchmark {
     }
 
     private double[] measure(int port) throws Exception {
-        SiteFile file = site(port);
+        SiteFile file = ManyProbes.site(port, PROBES);
         SteadyClock clock = new SteadyClock();
         Station station = Station.open(file, dir.resolve("state"), clock);
         List<Double> ms = new ArrayList<>();
@@ -98,29 +94,9 @@ class LatencyBenchmark {
                 }
                 int probe = n % PROBES;
                 String value = ms / DROP_EVERY_MS >= probe ? "2." + n / PROBES % 10 : "7." + n / PROBES % 10;
-                publisher.publish("bench/" + probe, value.getBytes(StandardCharsets.US_ASCII));
+                publisher.publish(ManyProbes.topic(probe), value.getBytes(StandardCharsets.US_ASCII));
                 LockSupport.parkNanos(Math.max(0, start + n * 10_000_000L - System.nanoTime()));
             }
         }
-    }
-
-    private static SiteFile site(int port) {
-        String head = "name: bench\nid: bench\ntime-zone: UTC\nelevation: 0 m\nstocking: fish\nunits: metric\n"
-                + "broker: {url: \"mqtt://127.0.0.1:" + port + "\"}\n"
-                + "mains: {disinfectant: chlorine, residual: 1 mg/L, ph: 7.5, alkalinity: 100 mg/L, temperature: 12 Cel}\n"
-                + "vessels:\n  sump: {role: sump, volume: 500 L}\n";
-        String vessels = IntStream.range(0, PROBES)
-                .mapToObj(i -> "  tank-" + i + ": {role: fish-tank, volume: 1000 L}\n")
-                .collect(Collectors.joining());
-        String probes = IntStream.range(0, PROBES)
-                .mapToObj(
-                        i -> "  - {id: do-" + i + ", vessel: tank-" + i + ", quantity: dissolved-oxygen, topic: bench/"
-                                + i + ", payload: number, unit: mg/L, every: 10 s}\n")
-                .collect(Collectors.joining());
-        if (SiteFileReader.read(head + vessels + "probes:\n" + probes, "bench.yaml")
-                instanceof SiteFileResult.Good good) {
-            return good.siteFile();
-        }
-        throw new IllegalStateException("the bench's site is faulty");
     }
 }

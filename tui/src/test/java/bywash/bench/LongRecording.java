@@ -12,7 +12,6 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,9 +24,7 @@ final class LongRecording {
     /** Writes at least so many lines and returns how many. */
     static long write(Path file, long atLeast) throws IOException {
         List<Message> quiet = quiet();
-        Instant first = quiet.get(0).time();
-        Duration length =
-                Duration.between(first, quiet.get(quiet.size() - 1).time()).plusSeconds(10);
+        Duration length = length(quiet);
         long lines = 0;
         try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file), 1 << 20)) {
             RecordingWriter writer = new RecordingWriter(out);
@@ -43,7 +40,14 @@ final class LongRecording {
         return lines;
     }
 
-    private static List<Message> quiet() throws IOException {
+    /** From its first message to where it may begin again. */
+    static Duration length(List<Message> quiet) {
+        return Duration.between(quiet.get(0).time(), quiet.get(quiet.size() - 1).time())
+                .plusSeconds(10);
+    }
+
+    /** The quiet sample's messages. */
+    static List<Message> quiet() throws IOException {
         InputStream in =
                 SampleRecordings.class.getResourceAsStream(RESOURCE + SampleRecordings.QUIET_SIPHONS.fileName());
         if (in == null) {

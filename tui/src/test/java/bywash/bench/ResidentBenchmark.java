@@ -16,7 +16,8 @@ class ResidentBenchmark {
     private static final int ROUNDS = 12;
     private static final List<String> USUAL = List.of();
     /** As the service unit starts it. */
-    private static final List<String> SMALL = List.of("-XX:+UseSerialGC", "-Xms8m", "-Xmx64m", "-XX:TieredStopAtLevel=1");
+    private static final List<String> SMALL =
+            List.of("-XX:+UseSerialGC", "-Xms8m", "-Xmx64m", "-XX:TieredStopAtLevel=1");
 
     @TempDir
     Path dir;

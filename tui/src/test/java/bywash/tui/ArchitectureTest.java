@@ -31,6 +31,8 @@ class ArchitectureTest {
         JavaClasses classes = new ClassFileImporter().importPaths(tests);
         assertTrue(classes.contain(ArchitectureTest.class), tests.toString());
         noClasses()
+                .that()
+                .resideOutsideOfPackage("..jmh_generated..")
                 .should()
                 .callMethod(Thread.class, "sleep", long.class)
                 .orShould()

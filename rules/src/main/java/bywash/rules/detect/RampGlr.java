@@ -171,10 +171,14 @@ final class RampGlr {
     @Nullable
     Candidate best(boolean in, double standingSdLMin) {
         Candidate best = null;
+        double most = Double.NEGATIVE_INFINITY;
         for (Candidate c : candidates) {
-            boolean right = in ? c.b > 0 : c.b < 0;
-            if (right && (best == null || c.logRatio(standingSdLMin) > best.logRatio(standingSdLMin))) {
-                best = c;
+            if (in ? c.b > 0 : c.b < 0) {
+                double ratio = c.logRatio(standingSdLMin);
+                if (ratio > most) {
+                    best = c;
+                    most = ratio;
+                }
             }
         }
         return best;

@@ -10,8 +10,11 @@ import bywash.rules.site.Species;
 import bywash.rules.site.Stocking;
 import bywash.rules.site.VesselRole;
 import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,12 +25,28 @@ import org.jspecify.annotations.Nullable;
  */
 final class Bands {
     private static final double NONE = Double.POSITIVE_INFINITY;
+    private static final Band PH_FISH = new Band(6.2, 7.4);
+    private static final Band PH_PLANTS = new Band(5.5, 7.0);
+    private static final Band TEMPERATURE_FISH = new Band(12, 30);
+    private static final Band TEMPERATURE_PLANTS = new Band(5, 32);
+    private static final Band OXYGEN_FISH = new Band(5, NONE);
+    private static final Band OXYGEN_PLANTS = new Band(3, NONE);
 
-    private final Site site;
+    private final Map<String, Band> bySite = new HashMap<>();
+    private final Set<String> inReserve = new HashSet<>();
     private final Map<Quantity, Band> ofFish = new EnumMap<>(Quantity.class);
 
     Bands(Site site) {
-        this.site = site;
+        for (Probe probe : site.probes()) {
+            for (Limit limit : site.limits()) {
+                if (limit.vessel().equals(probe.vessel()) && limit.quantity() == probe.quantity()) {
+                    bySite.putIfAbsent(probe.id(), limit.band());
+                }
+            }
+            site.vessel(probe.vessel())
+                    .filter(v -> v.role() == VesselRole.RESERVE)
+                    .ifPresent(v -> inReserve.add(probe.id()));
+        }
     }
 
     /** The species on record from here on. */
@@ -43,15 +62,11 @@ final class Bands {
 
     @Nullable
     Band of(Probe probe, Stocking stocking) {
-        for (Limit limit : site.limits()) {
-            if (limit.vessel().equals(probe.vessel()) && limit.quantity() == probe.quantity()) {
-                return limit.band();
-            }
+        Band set = bySite.get(probe.id());
+        if (set != null) {
+            return set;
         }
-        boolean reserve = site.vessel(probe.vessel())
-                .map(v -> v.role() == VesselRole.RESERVE)
-                .orElse(false);
-        Band band = reserve ? null : builtIn(probe.quantity(), stocking == Stocking.FISH);
+        Band band = inReserve.contains(probe.id()) ? null : builtIn(probe.quantity(), stocking == Stocking.FISH);
         return band == null || stocking == Stocking.FISHLESS ? band : ofFish.getOrDefault(probe.quantity(), band);
     }
 
@@ -74,9 +89,9 @@ final class Bands {
 
     private static @Nullable Band builtIn(Quantity quantity, boolean fish) {
         return switch (quantity) {
-            case PH -> fish ? new Band(6.2, 7.4) : new Band(5.5, 7.0);
-            case TEMPERATURE -> fish ? new Band(12, 30) : new Band(5, 32);
-            case DISSOLVED_OXYGEN -> fish ? new Band(5, NONE) : new Band(3, NONE);
+            case PH -> fish ? PH_FISH : PH_PLANTS;
+            case TEMPERATURE -> fish ? TEMPERATURE_FISH : TEMPERATURE_PLANTS;
+            case DISSOLVED_OXYGEN -> fish ? OXYGEN_FISH : OXYGEN_PLANTS;
             case LEVEL, ORP, CONDUCTIVITY, FLOW, STATE -> null;
         };
     }

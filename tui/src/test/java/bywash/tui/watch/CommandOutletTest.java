@@ -39,7 +39,7 @@ class CommandOutletTest {
 
     private static void until(java.util.function.BooleanSupplier done) {
         while (!done.getAsBoolean()) {
-            Thread.onSpinWait();
+            Thread.yield();
         }
     }
 
@@ -96,12 +96,11 @@ class CommandOutletTest {
             for (int i = 0; i < 600; i++) {
                 outlet.accept(change(), "line");
             }
-            assertTrue(System.nanoTime() - began < 400_000_000L, "accept must not wait");
+            assertTrue(System.nanoTime() - began < 60_000_000_000L, "waiting for each would take 300 s");
             assertTrue(outlet.failed() >= 90, "beyond 500 they are dropped and counted");
-            until(() -> outlet.trouble().contains("longer than"));
+            until(() -> outlet.trouble().contains("longer than") && lines(pid) == 1);
         }
         long shell = Long.parseLong(Files.readString(pid).strip());
-        until(() -> ProcessHandle.of(shell).isEmpty()
-                || !ProcessHandle.of(shell).get().isAlive());
+        until(() -> ProcessHandle.of(shell).map(p -> !p.isAlive()).orElse(true));
     }
 }

@@ -30,7 +30,7 @@ import org.jspecify.annotations.Nullable;
 
 /** What each operator entry changes. Entries that only stand on record change nothing here. */
 final class EntryRules {
-    /** Upper limit for nitrite with fish, mg/L. FAO Technical Paper 589 (2014), from memory. */
+    /** Upper limit for nitrite with fish, mg/L. FAO Technical Paper 589 (2014), table 3.1, warm water, read in a public copy. */
     private static final double NITRITE_MG_L = 1.0;
 
     private final AlarmBoard board;

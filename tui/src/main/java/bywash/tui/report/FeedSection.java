@@ -33,10 +33,10 @@ final class FeedSection {
         }
         blocks.add(new Grid(months()));
         blocks.add(new Plot(
-                "Feed, g a day",
+                "Feed, " + data.massUnit() + " a day",
                 TextPlot.of(
                         feed.days().stream()
-                                .map(d -> new TextPlot.Point(d.day(), d.feedG()))
+                                .map(d -> new TextPlot.Point(d.day(), data.mass(d.feedG())))
                                 .toList(),
                         data.firstDay(),
                         data.lastDay(),
@@ -73,7 +73,7 @@ final class FeedSection {
             sum[2] += day.proteinG();
         }
         Table.Builder table = new Table.Builder(
-                "feed", "month", "days fed", "feed kg", "g a day fed", "protein %", "ammonia nitrogen g");
+                "feed", "month", "days fed", "feed kg", "daily mean g", "protein %", "ammonia nitrogen g");
         sums.forEach((month, s) -> table.row(
                 month.toString(),
                 Cells.count((long) s[0]),

@@ -48,11 +48,11 @@ final class FishSection {
         blocks.add(new Grid(growth()));
         for (CohortStatus c : cohorts) {
             List<TextPlot.Point> points = c.weighings().stream()
-                    .map(w -> new TextPlot.Point(data.day(w.at()), w.meanG()))
+                    .map(w -> new TextPlot.Point(data.day(w.at()), data.mass(w.meanG())))
                     .toList();
             if (points.size() > 1) {
                 blocks.add(new Plot(
-                        "Mean mass of " + Cells.text(c.id()) + " as weighed, g",
+                        "Mean mass of " + Cells.text(c.id()) + " as weighed, " + data.massUnit(),
                         TextPlot.of(points, data.firstDay(), data.lastDay(), 0)));
             }
         }
@@ -165,8 +165,13 @@ final class FishSection {
                     all.variationPercent(),
                     all.smallestG(),
                     all.largestG())));
-            blocks.add(new Plot("Masses at harvest", TextPlot.histogram(masses, 50, "g")));
+            blocks.add(new Plot("Masses at harvest", histogram(masses)));
         }
+    }
+
+    private String histogram(List<Double> massesG) {
+        List<Double> shown = massesG.stream().map(data::mass).toList();
+        return TextPlot.histogram(shown, data.massUnit().equals("g") ? 50 : 2, data.massUnit());
     }
 
     private static void harvestRow(Table.Builder table, String cohort, String on, HarvestRecord h) {

@@ -111,7 +111,7 @@ final class PlantSection {
         double high = Math.max(0, fed - fish - plants.low());
         return String.format(
                 Locale.ROOT,
-                "Of %.0f g of nitrogen fed, about %.0f g went into fish and %.0f to %.0f g left with the crops; the other %.0f to %.0f g are in"
+                "Of %.0f g of nitrogen fed, about %.0f g of it went into fish and %.0f to %.0f g of it left with the crops; the other %.0f to %.0f g of it are in"
                         + " the water, in roots and leaves, in sludge, or gone as gas.",
                 fed,
                 fish,

@@ -3,9 +3,11 @@ package bywash.tui.report;
 import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.WaterTest;
+import bywash.rules.event.OperatorEntry.Withdraw;
 import bywash.rules.husbandry.daily.DayValue;
 import bywash.rules.husbandry.season.SeasonStatus;
 import bywash.rules.site.Site;
+import bywash.tui.view.StockUnits;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -15,7 +17,8 @@ import java.util.Map;
  * All that a season's report is made of.
  *
  * @param days of each probe with days, by its id, in the order of the site file
- * @param entries as entered, in order
+ * @param entries as entered, in order, without those taken back
+ * @param withdrawn what was taken back, in order
  */
 public record SeasonData(
         Site site,
@@ -25,6 +28,7 @@ public record SeasonData(
         List<WaterTest> tests,
         List<AlarmTransition> transitions,
         List<OperatorEntry> entries,
+        List<Withdraw> withdrawn,
         SeasonStatus status) {
 
     LocalDate firstDay() {
@@ -46,5 +50,14 @@ public record SeasonData(
                 .toString()
                 .replace('T', ' ')
                 .substring(0, 16);
+    }
+
+    /** A mass of one fish or a day's feed in the unit of the site. */
+    double mass(double grams) {
+        return new StockUnits(site.units()).massValue(grams);
+    }
+
+    String massUnit() {
+        return new StockUnits(site.units()).massUnit();
     }
 }

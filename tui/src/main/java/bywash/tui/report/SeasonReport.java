@@ -1,6 +1,7 @@
 package bywash.tui.report;
 
 import bywash.rules.event.OperatorEntry.WaterTest;
+import bywash.rules.event.OperatorEntry.Withdraw;
 import bywash.rules.husbandry.stock.CohortStatus;
 import bywash.rules.husbandry.stock.HarvestRecord;
 import bywash.tui.report.Block.Grid;
@@ -20,7 +21,9 @@ public final class SeasonReport {
         this.data = data;
         blocks.add(new Paragraph(glance()));
         blocks.addAll(new WaterSection(data).blocks());
+        blocks.addAll(new PhSection(data).blocks());
         blocks.addAll(new IncidentSection(data).blocks());
+        blocks.addAll(new FishlessSection(data).blocks());
         blocks.addAll(new FishSection(data).blocks());
         blocks.addAll(new FeedSection(data).blocks());
         blocks.addAll(new PlantSection(data).blocks());
@@ -29,6 +32,7 @@ public final class SeasonReport {
             blocks.add(new Heading("Entries that could not be booked"));
             data.status().remarks().forEach(r -> blocks.add(new Paragraph(Cells.text(r))));
         }
+        withdrawn();
         blocks.add(new Heading("Cautions"));
         blocks.add(
                 new Paragraph(
@@ -36,12 +40,25 @@ public final class SeasonReport {
                                 + " the ranges given. Fish welfare and slaughter, food safety and discharge follow local rules and licensed practice."));
     }
 
+    /** Both stay on record: what was taken back, and that it was. */
+    private void withdrawn() {
+        if (data.withdrawn().isEmpty()) {
+            return;
+        }
+        blocks.add(new Heading("Entries taken back"));
+        Table.Builder table = new Table.Builder("taken-back", "taken back on", "entry", "of", "why");
+        for (Withdraw w : data.withdrawn()) {
+            table.row(data.when(w.at()), w.of(), data.when(w.entered()), Cells.text(w.why()));
+        }
+        blocks.add(new Grid(table.build()));
+    }
+
     String title() {
         return "Season of " + Cells.text(data.site().name());
     }
 
     List<Block> blocks() {
-        return List.copyOf(blocks);
+        return blocks.stream().map(b -> UsTables.of(b, data.site().units())).toList();
     }
 
     /** Every table of the report, and those too long for it. */
@@ -58,7 +75,7 @@ public final class SeasonReport {
         tables.add(fish.weighings());
         tables.add(fish.fish());
         tables.add(tests());
-        return tables;
+        return tables.stream().map(t -> UsTables.of(t, data.site().units())).toList();
     }
 
     private Table tests() {

@@ -5,6 +5,7 @@ import bywash.ingest.site.SiteFile;
 import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.engine.Snapshot;
 import bywash.rules.event.OperatorEntry;
+import bywash.rules.event.OperatorEntry.Withdraw;
 import bywash.rules.husbandry.daily.DayValue;
 import bywash.rules.husbandry.season.SeasonLedger;
 import bywash.rules.husbandry.season.SeasonStatus;
@@ -12,6 +13,7 @@ import bywash.rules.site.Probe;
 import bywash.tui.watch.Pipeline;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -58,6 +60,11 @@ public final class SeasonRun {
                 days.put(probe.id(), values);
             }
         }
-        return Optional.of(new SeasonData(file.site(), first, to, days, book.tests(), transitions, entries, status));
+        List<OperatorEntry> counted = new ArrayList<>(entries);
+        counted.removeIf(e -> SeasonLedger.withdrawable(e) || e instanceof Withdraw);
+        counted.addAll(book.standing());
+        counted.sort(Comparator.comparing(OperatorEntry::at));
+        return Optional.of(new SeasonData(
+                file.site(), first, to, days, book.tests(), transitions, counted, book.withdrawals(), status));
     }
 }

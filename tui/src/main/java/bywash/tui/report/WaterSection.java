@@ -8,6 +8,7 @@ import bywash.rules.site.VesselRole;
 import bywash.tui.report.Block.Grid;
 import bywash.tui.report.Block.Heading;
 import bywash.tui.report.Block.Plot;
+import bywash.tui.view.DisplayUnits;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,7 +30,7 @@ final class WaterSection {
         data.days().forEach((id, days) -> {
             Probe probe = data.site().probe(id).orElseThrow();
             List<TextPlot.Point> points = days.stream()
-                    .map(d -> new TextPlot.Point(d.day(), d.mean()))
+                    .map(d -> new TextPlot.Point(d.day(), units().shown(probe.quantity(), d.mean())))
                     .toList();
             blocks.add(new Plot(
                     "Daily mean of " + name(probe),
@@ -54,10 +55,24 @@ final class WaterSection {
                 .orElse(false);
     }
 
-    private static String name(Probe probe) {
-        String unit =
-                probe.quantity() == Quantity.PH ? "" : ", " + probe.quantity().unit();
-        return probe.quantity().word() + " in " + probe.vessel() + " (" + probe.id() + unit + ")";
+    private DisplayUnits units() {
+        return new DisplayUnits(data.site().units());
+    }
+
+    private String name(Probe probe) {
+        String unit = units().unit(probe.quantity());
+        return said(probe.quantity()) + " in " + probe.vessel() + " (" + probe.id()
+                + (unit.isEmpty() ? "" : ", " + unit) + ")";
+    }
+
+    /** As growers say it. */
+    private static String said(Quantity quantity) {
+        return switch (quantity) {
+            case PH -> "pH";
+            case ORP -> "oxidation potential";
+            case DISSOLVED_OXYGEN -> "dissolved oxygen";
+            case LEVEL, TEMPERATURE, CONDUCTIVITY, FLOW, STATE -> quantity.word();
+        };
     }
 
     private static int decimals(Quantity quantity) {
@@ -77,7 +92,7 @@ final class WaterSection {
             int decimals = decimals(quantity);
             table.row(
                     id,
-                    quantity.word(),
+                    said(quantity),
                     quantity.unit(),
                     Cells.count(days.size()),
                     Cells.count(Math.max(0, all - days.size())),

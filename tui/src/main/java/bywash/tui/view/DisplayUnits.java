@@ -53,7 +53,8 @@ public record DisplayUnits(Units units) {
         return low ? "above " + from : high ? "below " + to : "";
     }
 
-    private double shown(Quantity quantity, double value) {
+    /** A value of a probe in the unit that is shown. */
+    public double shown(Quantity quantity, double value) {
         if (!us()) {
             return value;
         }
@@ -65,7 +66,8 @@ public record DisplayUnits(Units units) {
         };
     }
 
-    private String unit(Quantity quantity) {
+    /** The unit shown; empty for pH and states. */
+    public String unit(Quantity quantity) {
         return switch (quantity) {
             case LEVEL -> heightUnit();
             case TEMPERATURE -> us() ? "F" : "C";

@@ -140,6 +140,9 @@ public final class PhForms {
         }
         lines.add(plan.after());
         lines.add(plan.mains());
-        return lines.stream().filter(l -> !l.isEmpty()).toList();
+        return lines.stream()
+                .filter(l -> !l.isEmpty())
+                .map(l -> UsWords.of(l, frame.snapshot().site().units()))
+                .toList();
     }
 }

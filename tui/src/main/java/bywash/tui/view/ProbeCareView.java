@@ -3,6 +3,7 @@ package bywash.tui.view;
 import bywash.rules.husbandry.probes.CareStatus;
 import bywash.rules.husbandry.probes.TestDifference;
 import bywash.rules.husbandry.season.SeasonStatus;
+import bywash.rules.site.Units;
 import bywash.rules.text.Sentence;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +13,13 @@ public final class ProbeCareView {
     private ProbeCareView() {}
 
     public static List<Passage> from(Frame frame) {
+        Units units = frame.snapshot().site().units();
+        return passages(frame).stream()
+                .map(p -> new Passage(p.label(), UsWords.of(p.text(), units), p.tone()))
+                .toList();
+    }
+
+    private static List<Passage> passages(Frame frame) {
         List<Passage> out = new ArrayList<>();
         SeasonStatus season = frame.snapshot().season();
         if (season == null || season.probes().isEmpty()) {

@@ -43,6 +43,24 @@ public record StockUnits(Units units) {
         return us() ? Words.number(grams / G_PER_POUND, 1) + " lb" : Words.number(grams / 1000, 1) + " kg";
     }
 
+    public String bulkUnit() {
+        return us() ? "lb" : "kg";
+    }
+
+    /** In the unit of a whole cohort. */
+    public double bulkValue(double grams) {
+        return us() ? grams / G_PER_POUND : grams / 1000;
+    }
+
+    /** In the unit of a fish. */
+    public double massValue(double grams) {
+        return us() ? grams / G_PER_OUNCE : grams;
+    }
+
+    public double areaValue(double squareMetres) {
+        return us() ? squareMetres / M2_PER_FT2 : squareMetres;
+    }
+
     public String areaUnit() {
         return us() ? "ft2" : "m2";
     }

@@ -6,6 +6,7 @@ import bywash.rules.husbandry.stock.Density;
 import bywash.rules.husbandry.stock.Growth;
 import bywash.rules.husbandry.stock.GrowthPeriod;
 import bywash.rules.husbandry.stock.MassStatistics;
+import bywash.rules.site.Units;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +19,13 @@ public final class StockView {
     private StockView() {}
 
     public static List<Passage> from(Frame frame) {
+        Units units = frame.snapshot().site().units();
+        return passages(frame).stream()
+                .map(p -> new Passage(p.label(), UsWords.of(p.text(), units), p.tone()))
+                .toList();
+    }
+
+    private static List<Passage> passages(Frame frame) {
         List<Passage> out = new ArrayList<>();
         SeasonStatus season = frame.snapshot().season();
         if (season == null || season.cohorts().isEmpty()) {

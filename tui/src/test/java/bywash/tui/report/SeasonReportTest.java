@@ -164,4 +164,39 @@ class SeasonReportTest {
                 new Table("t", List.of("a", "b"), List.of(List.of("=1+2", "say \"x\", y"), List.of("-3.5", "a|b")));
         assertEquals("a,b\n'=1+2,\"say \"\"x\"\", y\"\n-3.5,a|b\n", ReportWriter.csv(table));
     }
+
+    /** The same season with an entry taken back, at a site that reads US units. */
+    private static SeasonReport usReport() throws IOException {
+        String yaml = Files.readString(SAMPLES.resolve("sites").resolve("larkfield-season.yaml"))
+                .replace("units: metric", "units: us");
+        SeasonRun run = new SeasonRun(assertInstanceOf(SiteFileResult.Good.class, SiteFileReader.read(yaml, "us.yaml"))
+                .siteFile());
+        LINES.forEach(run::accept);
+        OperatorEntry.CropHarvest first =
+                entries(OperatorEntry.CropHarvest.class).get(0);
+        run.accept(new RecordedLine.Entry(new OperatorEntry.Withdraw(
+                LINES.get(LINES.size() - 1).time(), first.word(), first.at(), 1, "wrong bed")));
+        return new SeasonReport(run.finish().orElseThrow());
+    }
+
+    @Test
+    void aSiteThatReadsUsUnitsGetsThemAndWhatWasTakenBackCountsNoMore() throws IOException {
+        SeasonReport us = usReport();
+        String text = ReportWriter.markdown(us);
+        assertTrue(text.contains("temperature in fish-tank (fish-temp, F)"), text);
+        assertTrue(text.contains("| total lb | mean oz |"), text);
+        assertTrue(!text.contains(" kg") && !text.contains("Cel") && !text.contains(" m2"), text);
+        Table crops = us.tables().stream()
+                .filter(t -> t.name().equals("crops"))
+                .findFirst()
+                .orElseThrow();
+        OperatorEntry.CropHarvest gone =
+                entries(OperatorEntry.CropHarvest.class).get(0);
+        Table before = table("crops");
+        int row = before.rows().stream().map(r -> r.get(0)).toList().indexOf(gone.crop());
+        assertEquals(cell(before, row, "harvests") - 1, cell(crops, row, "harvests"), 0);
+        assertEquals(
+                (cell(before, row, "fresh kg") - gone.massG() / 1000) / 0.45359237, cell(crops, row, "fresh lb"), 0.02);
+        assertTrue(text.contains("wrong bed"), text);
+    }
 }

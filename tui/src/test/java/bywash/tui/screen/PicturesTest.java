@@ -153,6 +153,15 @@ final class PicturesTest {
                         Stream.of(
                                 Arguments.of("trends-day-ascii", Frames.valveOpen(), "gvvvv\nv2", false, 80, 24),
                                 Arguments.of("trends-day-ascii", Frames.valveOpen(), "gvvvv\nv2", false, 120, 40),
+                                Arguments.of("stock-us", SeasonFrames.stockedUs(), "s", true, 80, 24),
+                                Arguments.of("nitrogen-us", SeasonFrames.stockedUs(), "f", true, 80, 24),
+                                Arguments.of(
+                                        "harvest-us",
+                                        SeasonFrames.stockedUs(),
+                                        form(8) + "v5.9, 6.2, 7.1",
+                                        true,
+                                        80,
+                                        24),
                                 Arguments.of("quiet-us", Frames.quietUs(), "", true, 80, 24),
                                 Arguments.of("valve-open", Frames.valveOpen(), "", true, 60, 18),
                                 Arguments.of("valve-open-ascii", Frames.valveOpen(), "a", false, 40, 12),

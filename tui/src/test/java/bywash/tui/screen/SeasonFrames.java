@@ -31,7 +31,16 @@ final class SeasonFrames {
 
     /** Two months of fish; the pH probe is overdue, the oxygen has little to spare, one entry could not be booked. */
     static Frame stocked() {
-        SeasonLedger book = new SeasonLedger(Frames.quiet().snapshot().site());
+        return stocked(Frames.quiet());
+    }
+
+    /** The same at a site that reads US units. */
+    static Frame stockedUs() {
+        return stocked(Frames.quietUs());
+    }
+
+    private static Frame stocked(Frame base) {
+        SeasonLedger book = new SeasonLedger(base.snapshot().site());
         readings(book, 6.31);
         book.book(new Plant(day(60), "bed-1", "lettuce", 1.2));
         book.book(new FishIn(day(60), "spring", "nile-tilapia", 80, 120, "fish-tank"));
@@ -43,7 +52,7 @@ final class SeasonFrames {
         book.book(new Harvest(day(6), "spring", 4, List.of(214.0, 225.0, 231.0, 250.0)));
         book.book(new Harvest(day(5), "autumn", 1, List.of(200.0)));
         tests(book);
-        return with(book, Stocking.FISH);
+        return with(base, book, Stocking.FISH);
     }
 
     /** No fish: the bacteria are fed, the way back has gaps. */
@@ -51,7 +60,7 @@ final class SeasonFrames {
         SeasonLedger book = new SeasonLedger(Frames.quiet().snapshot().site());
         readings(book, 6.9);
         tests(book);
-        return with(book, Stocking.FISHLESS);
+        return with(Frames.quiet(), book, Stocking.FISHLESS);
     }
 
     private static void tests(SeasonLedger book) {
@@ -87,8 +96,7 @@ final class SeasonFrames {
                 25);
     }
 
-    private static Frame with(SeasonLedger book, Stocking stocking) {
-        Frame frame = Frames.quiet();
+    private static Frame with(Frame frame, SeasonLedger book, Stocking stocking) {
         Snapshot s = frame.snapshot();
         SeasonStatus season = book.status(
                 Frames.NOW, new Surroundings(stocking, s.systemVolume().likelyL(), 0.4));

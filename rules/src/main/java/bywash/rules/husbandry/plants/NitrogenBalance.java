@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Puts the nitrogen of the feed against that of the plants, and both against the tests.
  *
- * <p>Nitrate between 5 and 150 mg/L: FAO Technical Paper 589 (2014), table 3.2, from memory. The mass balance is that of
+ * <p>Nitrate between 5 and 150 mg/L: FAO Technical Paper 589 (2014), table 3.2, read in a public copy. The mass balance is that of
  * {@link NitrateBalance} with no water exchanged; gas losses and nitrogen in sludge are left out, so it errs on the high side.
  */
 public final class NitrogenBalance {

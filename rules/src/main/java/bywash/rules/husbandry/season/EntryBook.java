@@ -56,6 +56,7 @@ final class EntryBook {
     }
 
     private final List<Line> lines = new ArrayList<>();
+    private final List<Withdraw> withdrawals = new ArrayList<>();
 
     /** Adds it at its time; whether that is the end. */
     boolean add(Booked booked) {
@@ -96,11 +97,17 @@ final class EntryBook {
         Line line = find(withdraw);
         if (line != null) {
             line.withdrawn = true;
+            withdrawals.add(withdraw);
         }
     }
 
     /** Those that count, oldest first. */
     List<Booked> standing() {
         return lines.stream().filter(l -> !l.withdrawn).map(l -> l.booked).toList();
+    }
+
+    /** What was taken back, in that order. */
+    List<Withdraw> withdrawals() {
+        return List.copyOf(withdrawals);
     }
 }

@@ -92,6 +92,16 @@ public final class SeasonLedger {
         books = anew;
     }
 
+    /** Entries that could be taken back and were not, oldest first. */
+    public List<OperatorEntry> standing() {
+        return entries.standing().stream().map(Booked::entry).toList();
+    }
+
+    /** What was taken back, in that order. */
+    public List<Withdraw> withdrawals() {
+        return entries.withdrawals();
+    }
+
     /** Whether an entry of this kind can be taken back. */
     public static boolean withdrawable(OperatorEntry entry) {
         return EntryBook.WITHDRAWABLE.contains(entry.word());

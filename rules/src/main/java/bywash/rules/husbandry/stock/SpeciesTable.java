@@ -14,18 +14,19 @@ import java.util.stream.Stream;
  * The species built in, each figure with its source. A site file may add its own or change these.
  *
  * <p>FAO 589: C. Somerville and others, 2014, Small-scale aquaponic food production, FAO Fisheries and Aquaculture Technical
- * Paper 589, table 7.1 (species), table 3.1 (groups), section 7.4 (density). The tilapia's temperatures were read in a public
- * copy of chapter 7; all else of it is from memory: to be confirmed against the source. No species here has its own limit for chlorine:
+ * Paper 589, table 7.1 (species), table 3.1 (warm- and cold-water fish), section 7.4 (density). Table 3.1 and the tilapia's temperatures
+ * were read in public copies; table 7.1 and the density are from memory: to be confirmed against the source. No species here has its own limit for chlorine:
  * acute values (ChlorineLimit) kill half the fish and are no limit to keep them under, so the general criterion counts.
  */
 public final class SpeciesTable {
     private static final double NONE = Double.POSITIVE_INFINITY;
     private static final String FAO = "FAO 589 (2014) table 7.1, from memory";
     private static final String FAO_READ = "FAO 589 (2014) ch. 7, read in a public copy";
-    private static final String GROUP = "FAO 589 (2014) table 3.1, from memory";
+    private static final String GROUP = "FAO 589 (2014) table 3.1, read in a public copy";
     private static final String GUIDE = "FAO 589 (2014): 10 to 20 kg/m3 for small sites, from memory";
     private static final String TIMMONS = "Timmons and Ebeling (2007), long exposure, read as quoted";
-    private static final String EIFAC = "EIFAC (1973): 0.025 mg/L NH3 for salmonids, from memory";
+    private static final String EIFAC =
+            "EIFAC (1973): 0.025 mg/L NH3 for salmonids, from memory; long-term effects on trout fry at 0.022 mg/L NH3, read in an ECHA dossier";
 
     private static final List<Species> BUILT_IN = List.of(
             new Species(
@@ -35,14 +36,14 @@ public final class SpeciesTable {
                             at(Need.TEMPERATURE, 14, 36, FAO_READ),
                             at(Need.BEST_TEMPERATURE, 27, 30, FAO_READ),
                             at(Need.FEEDING_TEMPERATURE, 17, 36, FAO_READ),
-                            at(Need.OXYGEN, 4, NONE, FAO))),
+                            at(Need.OXYGEN, 4, NONE, GROUP))),
             new Species(
                     "common-carp",
                     with(
                             warm(1, 30, 38),
                             at(Need.TEMPERATURE, 4, 34, FAO),
                             at(Need.BEST_TEMPERATURE, 25, 30, FAO),
-                            at(Need.OXYGEN, 4, NONE, FAO))),
+                            at(Need.OXYGEN, 4, NONE, GROUP))),
             new Species(
                     "channel-catfish",
                     with(
@@ -56,7 +57,7 @@ public final class SpeciesTable {
                             warm(1, 38, 45),
                             at(Need.TEMPERATURE, 18, 34, FAO),
                             at(Need.BEST_TEMPERATURE, 26, 29, FAO),
-                            at(Need.OXYGEN, 4, NONE, FAO))),
+                            at(Need.OXYGEN, 4, NONE, GROUP))),
             new Species("rainbow-trout", trout()));
 
     private SpeciesTable() {}
@@ -92,7 +93,7 @@ public final class SpeciesTable {
                 at(Need.PH, 6, 8.5, GROUP),
                 at(Need.TOTAL_AMMONIA, 0, tanMgL, FAO),
                 at(Need.UNIONISED_AMMONIA, 0, 0.05, TIMMONS),
-                at(Need.NITRITE, 0, 1, FAO),
+                at(Need.NITRITE, 0, 1, GROUP),
                 at(Need.NITRATE, 0, 400, GROUP),
                 at(Need.PROTEIN, proteinLow, proteinHigh, FAO),
                 at(Need.DENSITY, 0, 20, GUIDE));
@@ -100,13 +101,13 @@ public final class SpeciesTable {
 
     private static List<SpeciesBand> trout() {
         return List.of(
-                at(Need.TEMPERATURE, 10, 18, FAO),
+                at(Need.TEMPERATURE, 10, 18, GROUP),
                 at(Need.BEST_TEMPERATURE, 14, 16, FAO),
                 at(Need.PH, 6, 8.5, GROUP),
-                at(Need.OXYGEN, 6, NONE, FAO),
+                at(Need.OXYGEN, 6, NONE, GROUP),
                 at(Need.TOTAL_AMMONIA, 0, 0.5, FAO),
                 at(Need.UNIONISED_AMMONIA, 0, 0.02, EIFAC),
-                at(Need.NITRITE, 0, 0.3, FAO),
+                at(Need.NITRITE, 0, 0.1, GROUP),
                 at(Need.NITRATE, 0, 400, GROUP),
                 at(Need.PROTEIN, 40, 45, "FAO 589 (2014) table 7.1: about 42 %, from memory"),
                 at(Need.DENSITY, 0, 20, GUIDE));

@@ -2,8 +2,8 @@ package bywash.tui.command;
 
 import bywash.ingest.recording.RecordedLine;
 import bywash.ingest.site.SiteFile;
-import bywash.rules.event.OperatorEntry;
 import bywash.tui.screen.DisplaySettings;
+import bywash.tui.screen.Entries;
 import bywash.tui.screen.NoTerminalException;
 import bywash.tui.screen.TerminalSession;
 import bywash.tui.view.EventLog;
@@ -54,7 +54,7 @@ final class ScreenRun {
                     ReplayWatch.Position position = watch.latest();
                     return frame(position.frame(), trends, log).at(position.playback());
                 },
-                watch::enter,
+                Entries.unkept(watch::enter),
                 watch::control,
                 err);
         watch.stop();
@@ -73,15 +73,12 @@ final class ScreenRun {
     }
 
     /** Shows frames until the grower leaves; a missing terminal is said and is a matter of usage. */
-    static int show(Supplier<Frame> frames, Consumer<OperatorEntry> entries, PrintWriter err) throws IOException {
+    static int show(Supplier<Frame> frames, Entries entries, PrintWriter err) throws IOException {
         return show(frames, entries, command -> {}, err);
     }
 
     private static int show(
-            Supplier<Frame> frames,
-            Consumer<OperatorEntry> entries,
-            Consumer<Playback.Command> controls,
-            PrintWriter err)
+            Supplier<Frame> frames, Entries entries, Consumer<Playback.Command> controls, PrintWriter err)
             throws IOException {
         try {
             new TerminalSession(DisplaySettings.from(System.getenv()), controls).run(frames, entries);

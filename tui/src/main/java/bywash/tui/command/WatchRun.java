@@ -94,8 +94,8 @@ final class WatchRun implements AutoCloseable {
                 station.past().log());
     }
 
-    void enter(OperatorEntry entry) {
-        station.watch().enter(entry);
+    CompletableFuture<Boolean> enter(OperatorEntry entry) {
+        return station.watch().enter(entry);
     }
 
     /** Until the watch ends. */

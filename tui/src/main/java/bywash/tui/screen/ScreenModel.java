@@ -55,6 +55,11 @@ public final class ScreenModel {
         return notice;
     }
 
+    /** Words for the bottom line until the next key. */
+    void say(String words) {
+        notice = words;
+    }
+
     Bell bell() {
         return bell;
     }

@@ -7,12 +7,21 @@ import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.screen.TerminalScreen;
 import java.io.IOException;
 import java.time.Duration;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** Asks for a frame at most 4 times a second, acts on keys at once, draws when there is something new to see. */
 final class SessionLoop {
     private static final long FRAME_NANOS = Duration.ofMillis(250).toNanos();
+
+    /** The journal syncs in milliseconds; longer and the grower is told. */
+    private static final long PATIENCE_MS = 2000;
 
     private final TerminalScreen screen;
     private final Painter painter;
@@ -20,7 +29,7 @@ final class SessionLoop {
     private final KeyReader keys;
     private final boolean unicode;
     private final Supplier<Frame> frames;
-    private final Consumer<OperatorEntry> entries;
+    private final Entries entries;
     private final Consumer<Playback.Command> controls;
     private final ScreenModel model;
 
@@ -66,11 +75,31 @@ final class SessionLoop {
 
     private boolean act(Effect effect) {
         if (effect instanceof Effect.Enter enter) {
-            enter.entries().forEach(entries);
+            enter(enter.entries());
         } else if (effect instanceof Effect.Play play) {
             controls.accept(play.command());
         }
         return !(effect instanceof Effect.Quit);
+    }
+
+    /** On the disk before it is shown; where it is not, that is what is said. */
+    private void enter(List<OperatorEntry> entered) {
+        CompletableFuture<?>[] all = entered.stream().map(entries::enter).toArray(CompletableFuture[]::new);
+        String wrong = "";
+        try {
+            CompletableFuture.allOf(all).get(PATIENCE_MS, TimeUnit.MILLISECONDS);
+            boolean kept = Stream.of(all).allMatch(f -> Boolean.TRUE.equals(f.join()));
+            wrong = kept ? "" : "NOT ON THE DISK: the journal could not keep it. It counts until the watch ends.";
+        } catch (TimeoutException e) {
+            wrong = "Not yet on the disk; look at the log, page l, before you enter it again.";
+        } catch (ExecutionException e) {
+            wrong = "NOT ENTERED: a fault of ours; see bywash.log.";
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        if (!wrong.isEmpty()) {
+            model.say(wrong);
+        }
     }
 
     private static boolean differs(Frame before, Frame now) {

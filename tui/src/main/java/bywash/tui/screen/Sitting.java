@@ -1,6 +1,5 @@
 package bywash.tui.screen;
 
-import bywash.rules.event.OperatorEntry;
 import bywash.tui.view.Frame;
 import bywash.tui.view.Playback;
 import java.util.function.Consumer;
@@ -13,8 +12,4 @@ import java.util.function.Supplier;
  * @param entries takes what the grower enters; must not block
  * @param controls takes what a replay is to do; must not block
  */
-record Sitting(
-        ScreenModel model,
-        Supplier<Frame> frames,
-        Consumer<OperatorEntry> entries,
-        Consumer<Playback.Command> controls) {}
+record Sitting(ScreenModel model, Supplier<Frame> frames, Entries entries, Consumer<Playback.Command> controls) {}

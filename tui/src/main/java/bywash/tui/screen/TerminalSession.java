@@ -1,6 +1,5 @@
 package bywash.tui.screen;
 
-import bywash.rules.event.OperatorEntry;
 import bywash.tui.view.Frame;
 import bywash.tui.view.Playback;
 import com.googlecode.lanterna.screen.TerminalScreen;
@@ -46,7 +45,7 @@ public final class TerminalSession {
      * @param entries takes what the grower enters, on the calling thread; must not block
      * @throws NoTerminalException when there is nothing to draw on
      */
-    public void run(Supplier<Frame> frames, Consumer<OperatorEntry> entries) throws IOException {
+    public void run(Supplier<Frame> frames, Entries entries) throws IOException {
         if (System.console() == null) {
             throw new NoTerminalException(
                     "no terminal: standard input and output must both be one; without it use --headless");
@@ -67,17 +66,16 @@ public final class TerminalSession {
      *
      * @param entries takes what the grower enters, on the calling thread; must not block
      */
-    public void run(RemoteLine line, Supplier<Frame> frames, Consumer<OperatorEntry> entries) throws IOException {
+    public void run(RemoteLine line, Supplier<Frame> frames, Entries entries) throws IOException {
         Charset charset = settings.unicode() ? StandardCharsets.UTF_8 : StandardCharsets.US_ASCII;
         run(new RemoteTerminal(line, charset), new ScreenModel(true), frames, entries);
     }
 
-    void run(Terminal terminal, Supplier<Frame> frames, Consumer<OperatorEntry> entries) throws IOException {
+    void run(Terminal terminal, Supplier<Frame> frames, Entries entries) throws IOException {
         run(terminal, new ScreenModel(), frames, entries);
     }
 
-    private void run(Terminal terminal, ScreenModel model, Supplier<Frame> frames, Consumer<OperatorEntry> entries)
-            throws IOException {
+    private void run(Terminal terminal, ScreenModel model, Supplier<Frame> frames, Entries entries) throws IOException {
         TerminalScreen screen = new TerminalScreen(terminal);
         Restore restore = new Restore(screen, terminal);
         Thread hook = new Thread(restore, "restore terminal");

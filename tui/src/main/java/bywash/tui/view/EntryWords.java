@@ -55,22 +55,25 @@ public final class EntryWords {
             return "test of " + e.vessel() + ": " + TestKind.label(e.quantity()) + " "
                     + TestKind.words(e.quantity(), e.value());
         }
-        return fish(entry);
+        return fish(entry, new StockUnits(units.units()));
     }
 
-    private static String fish(OperatorEntry entry) {
+    private static String fish(OperatorEntry entry, StockUnits units) {
         if (entry instanceof Feed e) {
             String protein = Double.isNaN(e.proteinFraction())
                     ? ""
                     : ", protein " + Words.number(e.proteinFraction() * 100, 0) + " %";
-            return "fed " + Words.number(e.massG(), 0) + " g" + protein;
+            return "fed " + units.mass(e.massG()) + protein + (e.cohort() == null ? "" : ", cohort " + e.cohort());
         }
         if (entry instanceof FishIn e) {
             return e.count() + " " + e.species() + " in, cohort " + e.cohort() + ", " + Words.number(e.meanMassG(), 0)
                     + " g each";
         }
         if (entry instanceof Harvest e) {
-            return e.count() + " harvested from cohort " + e.cohort();
+            double total = Double.isNaN(e.totalG())
+                    ? e.massesG().stream().mapToDouble(Double::doubleValue).sum()
+                    : e.totalG();
+            return e.count() + " harvested from cohort " + e.cohort() + ", " + units.bulk(total);
         }
         if (entry instanceof StockingChange e) {
             return "stocking is now " + e.stocking().name().toLowerCase(Locale.ROOT)
@@ -78,7 +81,7 @@ public final class EntryWords {
         }
         if (entry instanceof Weigh e) {
             return "cohort " + e.cohort() + ": " + (e.all() ? "all " : "") + e.count() + " weighed, "
-                    + Words.number(e.totalG(), 0) + " g";
+                    + units.mass(e.totalG());
         }
         if (entry instanceof FishLoss e) {
             return "cohort " + e.cohort() + ": " + e.count() + " lost" + (e.cause() == null ? "" : ", " + e.cause());
@@ -86,15 +89,15 @@ public final class EntryWords {
         if (entry instanceof FishMove e) {
             return "cohort " + e.cohort() + ": " + e.count() + " moved to " + e.vessel();
         }
-        return plants(entry);
+        return plants(entry, units);
     }
 
-    private static String plants(OperatorEntry entry) {
+    private static String plants(OperatorEntry entry, StockUnits units) {
         if (entry instanceof Plant e) {
-            return e.vessel() + " planted: " + e.crop() + ", " + Words.number(e.areaM2(), 2) + " m2";
+            return e.vessel() + " planted: " + e.crop() + ", " + units.area(e.areaM2());
         }
         if (entry instanceof CropHarvest e) {
-            return e.vessel() + " harvested: " + e.crop() + ", " + Words.number(e.massG(), 0) + " g";
+            return e.vessel() + " harvested: " + e.crop() + ", " + units.mass(e.massG());
         }
         if (entry instanceof BedState e) {
             return e.vessel() + (e.on() ? " put back in the loop" : " taken out of the loop");

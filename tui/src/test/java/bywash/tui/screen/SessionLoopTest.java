@@ -12,6 +12,7 @@ import com.googlecode.lanterna.terminal.virtual.DefaultVirtualTerminal;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.locks.LockSupport;
 import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
@@ -22,9 +23,13 @@ import org.junit.jupiter.api.Timeout;
 final class SessionLoopTest {
     private final DefaultVirtualTerminal terminal = new PollingTerminal();
     private final List<OperatorEntry> entries = new ArrayList<>();
+    private CompletableFuture<Boolean> kept = CompletableFuture.completedFuture(true);
 
     private void run(Supplier<Frame> frames) throws IOException {
-        new TerminalSession(new DisplaySettings(true, true, false)).run(terminal, frames, entries::add);
+        new TerminalSession(new DisplaySettings(true, true, false)).run(terminal, frames, entry -> {
+            entries.add(entry);
+            return kept;
+        });
     }
 
     private void type(String characters) {
@@ -42,6 +47,34 @@ final class SessionLoopTest {
                         new OperatorEntry.Acknowledge(Frames.NOW, "unplanned-inflow", "sump"),
                         new OperatorEntry.Acknowledge(Frames.NOW, "overflow-near", "sump")),
                 entries);
+    }
+
+    /** The bottom line after an entry, read when the next key comes. */
+    private String after(CompletableFuture<Boolean> disk) throws IOException {
+        kept = disk;
+        StringBuilder seen = new StringBuilder();
+        type("aa");
+        run(() -> {
+            if (!entries.isEmpty() && seen.length() == 0) {
+                for (int column = 0; column < 80; column++) {
+                    seen.append(terminal.getCharacter(column, 23).getCharacterString());
+                }
+                type("qy");
+            }
+            return Frames.valveOpen();
+        });
+        return seen.toString();
+    }
+
+    @Test
+    void whatIsNotOnTheDiskIsNotSaidToBeDone() throws IOException {
+        assertTrue(after(CompletableFuture.completedFuture(false)).startsWith("NOT ON THE DISK"));
+    }
+
+    @Test
+    void whatIsOnTheDiskIsSaidToBeDone() throws IOException {
+        String said = after(CompletableFuture.completedFuture(true));
+        assertTrue(said.contains("cknowledged"), said);
     }
 
     @Test

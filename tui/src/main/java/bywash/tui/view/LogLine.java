@@ -3,6 +3,8 @@ package bywash.tui.view;
 import bywash.rules.alarm.AlarmState;
 import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.alarm.Priority;
+import bywash.rules.event.OperatorEntry;
+import bywash.rules.event.OperatorEntry.Withdraw;
 import bywash.tui.view.EventLog.Event;
 import java.time.Instant;
 import java.util.List;
@@ -30,11 +32,17 @@ public record LogLine(Instant at, String when, String mark, String text, Tone to
         if (event instanceof Event.Unwatched unwatched) {
             return unwatched(unwatched, when, frame);
         }
-        String text = event instanceof Event.Entry entry
-                ? EntryWords.of(
-                        entry.entry(), new DisplayUnits(frame.snapshot().site().units()))
-                : "";
+        String text = event instanceof Event.Entry entry ? entered(entry.entry(), frame) : "";
         return new LogLine(event.at(), when, "", text, Tone.PLAIN, true, false);
+    }
+
+    private static String entered(OperatorEntry entry, Frame frame) {
+        if (entry instanceof Withdraw w) {
+            String when =
+                    Words.clock(w.entered(), frame.at(), frame.snapshot().site().timeZone());
+            return "taken back: " + w.of() + " of " + when + (w.why().isEmpty() ? "" : ", " + w.why());
+        }
+        return EntryWords.of(entry, new DisplayUnits(frame.snapshot().site().units()));
     }
 
     private static LogLine unwatched(Event.Unwatched event, String when, Frame frame) {

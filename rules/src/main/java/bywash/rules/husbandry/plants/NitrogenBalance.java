@@ -30,7 +30,7 @@ public final class NitrogenBalance {
      * The balance now.
      *
      * @param volumeL of the loop (L, above 0)
-     * @param madeGPerDay nitrate nitrogen made, g/d; NaN where no feed is on record
+     * @param madeGPerDay nitrate nitrogen made of feed and of ammonia dosed, g/d; NaN where neither is on record
      * @param tests of nitrate, as NO3, oldest first
      */
     public static NitrogenStatus of(
@@ -91,7 +91,10 @@ public final class NitrogenBalance {
             Verdict verdict) {
         List<String> parts = new ArrayList<>();
         parts.add("Nitrogen is " + verdict.word() + ".");
-        parts.add(Double.isNaN(made) ? "No feed on record." : Sentence.of("The feed brings %.2f g of N a day;", made));
+        parts.add(
+                Double.isNaN(made)
+                        ? "No feed or ammonia on record."
+                        : Sentence.of("Feed and ammonia bring %.2f g of N a day;", made));
         parts.add(
                 taken.high() == 0
                         ? (Double.isNaN(made) ? "Nothing" : "nothing") + " is planted on record."

@@ -1,7 +1,6 @@
 package bywash.rules.husbandry.season;
 
 import bywash.rules.event.OperatorEntry.PhAim;
-import bywash.rules.husbandry.feed.FeedLoad;
 import bywash.rules.husbandry.feed.WaterNow;
 import bywash.rules.husbandry.ph.Loop;
 import bywash.rules.husbandry.ph.PhPlan;
@@ -9,6 +8,7 @@ import bywash.rules.site.Site;
 import bywash.rules.site.Stocking;
 import bywash.rules.text.Sentence;
 import bywash.rules.water.CarbonateWater;
+import bywash.rules.water.Nitrification;
 import bywash.rules.water.PhReagent;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
@@ -33,15 +33,17 @@ public final class PhOutlook {
         this.now = now;
     }
 
-    /** @param fish whether there are fish; @param aim what the grower chose, null where nothing */
+    /**
+     * How it stands.
+     *
+     * @param nitrogenGPerDay ammonia nitrogen of feed and doses, g/d; NaN where neither is on record
+     * @param aim what the grower chose; null where nothing
+     */
     static PhStatus of(
-            Site site,
-            WaterNow water,
-            @Nullable FeedLoad recent,
-            @Nullable PhAim aim,
-            Surroundings around,
-            Instant now) {
-        double perDay = recent == null ? Double.NaN : -recent.alkalinityGPerDay() * 1000 / water.volumeL();
+            Site site, WaterNow water, double nitrogenGPerDay, @Nullable PhAim aim, Surroundings around, Instant now) {
+        double perDay = Double.isNaN(nitrogenGPerDay)
+                ? Double.NaN
+                : -Nitrification.alkalinityGPerDay(nitrogenGPerDay) * 1000 / water.volumeL();
         PhStatus bare = new PhStatus(water.ph(), water.alkalinityMgL(), perDay, aim, null, "");
         String missing = Double.isNaN(water.ph())
                 ? "No pH reading today or yesterday."
@@ -102,6 +104,6 @@ public final class PhOutlook {
     }
 
     private static String falls(double perDay) {
-        return Double.isNaN(perDay) ? "" : Sentence.of("; nitrifying the feed takes %.1f mg/L of it a day", -perDay);
+        return Double.isNaN(perDay) ? "" : Sentence.of("; nitrifying takes %.1f mg/L of it a day", -perDay);
     }
 }

@@ -1,10 +1,12 @@
 package bywash.rules.husbandry.season;
 
 import bywash.rules.event.OperatorEntry;
+import bywash.rules.event.OperatorEntry.Dose;
 import bywash.rules.event.OperatorEntry.Feed;
 import bywash.rules.event.OperatorEntry.PhAim;
 import bywash.rules.event.OperatorEntry.StockingChange;
 import bywash.rules.event.OperatorEntry.WaterTest;
+import bywash.rules.husbandry.bacteria.AmmoniaBook;
 import bywash.rules.husbandry.bacteria.BacteriaBook;
 import bywash.rules.husbandry.daily.TestBook;
 import bywash.rules.husbandry.feed.FeedBook;
@@ -42,6 +44,7 @@ final class SeasonBooks {
     final BedBook beds;
     final ProbeBook probes;
     final BacteriaBook bacteria = new BacteriaBook();
+    final AmmoniaBook ammonia;
     private final ArrayDeque<String> remarks = new ArrayDeque<>();
     private @Nullable String coming;
     private @Nullable PhAim phAim;
@@ -52,6 +55,7 @@ final class SeasonBooks {
                 site.vessels(VesselRole.RESERVE).stream().map(Vessel::id).collect(Collectors.toSet()));
         this.stock = new StockLedger(site, water, this::remark);
         this.feed = new FeedBook(site.timeZone());
+        this.ammonia = new AmmoniaBook(site.timeZone());
         this.beds = new BedBook(site, this::remark);
         this.probes = new ProbeBook(site, this::remark);
     }
@@ -77,10 +81,11 @@ final class SeasonBooks {
             feed.book(fed, protein());
         } else if (entry instanceof WaterTest test) {
             tests.book(test);
-            FeedLoad load = recent(test.at());
-            bacteria.tested(test, load == null ? Double.NaN : load.tanGPerDay(), booked.temperatureC());
+            bacteria.tested(test, nitrogenGPerDay(test.at()), booked.temperatureC());
         } else if (entry instanceof StockingChange change && change.species() != null) {
             coming(change, change.species());
+        } else if (entry instanceof Dose dose) {
+            ammonia.book(dose);
         } else if (entry instanceof PhAim aim) {
             phAim = aim;
         }
@@ -137,6 +142,13 @@ final class SeasonBooks {
                 .findFirst()
                 .map(s -> (s.least(Need.PROTEIN) + s.most(Need.PROTEIN)) / 200)
                 .orElse(USUAL_PROTEIN);
+    }
+
+    /** Ammonia nitrogen that feed and doses of the last week brought, g/d; NaN where neither is on record. */
+    double nitrogenGPerDay(Instant now) {
+        FeedLoad load = recent(now);
+        double dosed = ammonia.recentGPerDay(now, RECENT_DAYS);
+        return load == null ? (dosed > 0 ? dosed : Double.NaN) : load.tanGPerDay() + dosed;
     }
 
     @Nullable

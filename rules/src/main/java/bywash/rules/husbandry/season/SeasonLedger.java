@@ -4,6 +4,7 @@ import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.StockingChange;
 import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.event.OperatorEntry.Withdraw;
+import bywash.rules.husbandry.bacteria.AmmoniaBook;
 import bywash.rules.husbandry.bacteria.CheckItem;
 import bywash.rules.husbandry.bacteria.FishReturn;
 import bywash.rules.husbandry.bacteria.FishlessPlan;
@@ -34,9 +35,6 @@ import org.jspecify.annotations.Nullable;
 
 /** Books every entry and reading of the season. One writer; {@link #status} is worked out anew at most once a minute of event time. */
 public final class SeasonLedger {
-    /** Strength of household ammonia as it is often sold, %; the label decides. Common practice, no source. */
-    private static final double USUAL_AMMONIA_PERCENT = 9.5;
-
     private static final Duration TEST_HOLDS = Duration.ofDays(14);
     private static final Duration FRESH = Duration.ofMinutes(1);
 
@@ -185,18 +183,13 @@ public final class SeasonLedger {
         List<BedStatus> bedList = books.beds.status();
         WaterNow waterNow = waterNow(now, around.volumeL());
         FeedStatus feedStatus = feedStatus(now, cohorts, bedList, waterNow);
-        FeedLoad recent = feedStatus.recent();
         return new SeasonStatus(
                 cohorts,
                 feedStatus,
                 bedList,
                 NitrogenBalance.of(
-                        around.volumeL(),
-                        recent == null ? Double.NaN : recent.tanGPerDay(),
-                        bedList,
-                        books.tests.of("nitrate"),
-                        now),
-                PhOutlook.of(site, waterNow, recent, books.phAim(), around, now),
+                        around.volumeL(), books.nitrogenGPerDay(now), bedList, books.tests.of("nitrate"), now),
+                PhOutlook.of(site, waterNow, books.nitrogenGPerDay(now), books.phAim(), around, now),
                 around.stocking() == Stocking.FISHLESS ? fishless(now, waterNow, cohorts, around) : null,
                 books.probes.status(now),
                 books.remarks());
@@ -221,7 +214,7 @@ public final class SeasonLedger {
         List<CheckItem> list = FishReturn.of(species, present, now);
         return new FishlessStatus(
                 plan,
-                plan.products(SeasonBooks.percent(books.protein()), USUAL_AMMONIA_PERCENT),
+                plan.products(SeasonBooks.percent(books.protein()), AmmoniaBook.USUAL_SOLUTION_PERCENT),
                 species.id(),
                 list,
                 FishReturn.ready(list));

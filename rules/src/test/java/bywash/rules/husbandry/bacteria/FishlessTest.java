@@ -3,9 +3,11 @@ package bywash.rules.husbandry.bacteria;
 import static bywash.rules.husbandry.Sites.day;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bywash.rules.event.OperatorEntry.Dose;
 import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.husbandry.bacteria.CheckItem.Answer;
 import bywash.rules.husbandry.bacteria.PresentWater.Seen;
@@ -146,5 +148,23 @@ class FishlessTest {
         tests.put("total-chlorine", new Seen(0, day(9.8), ""));
         assertEquals(Answer.NO, list(new HashMap<>(), tests, 14).get(6).answer());
         assertEquals(Answer.YES, list(new HashMap<>(), tests, 3).get(6).answer());
+    }
+
+    @Test
+    @DisplayName("ammonium chloride is 26.19 % nitrogen by mass: 14.007 / 53.49 (IUPAC weights)")
+    void ammoniaDosedIsNitrogenThatTheBacteriaWereShownToCarry() {
+        AmmoniaBook book = new AmmoniaBook(java.time.ZoneOffset.UTC);
+        for (int d = 0; d < 7; d++) {
+            book.book(new Dose(day(d), "sump", "ammonium-chloride", 18));
+        }
+        book.book(new Dose(day(6), "sump", "potassium-bicarbonate", 150));
+        assertEquals(18 * 14.007 / 53.492, book.recentGPerDay(day(7), 7), 1e-3);
+        assertEquals(0, book.recentGPerDay(day(20), 7), 0);
+        BacteriaBook bacteria = new BacteriaBook();
+        bacteria.tested(new WaterTest(day(7), "fish-tank", "total-ammonia", 0.1), book.recentGPerDay(day(7), 7), 22);
+        bacteria.tested(new WaterTest(day(7), "fish-tank", "nitrite", 0.1), book.recentGPerDay(day(7), 7), 22);
+        ProvenLoad proven = bacteria.proven(day(8));
+        assertNotNull(proven);
+        assertEquals(4.71, proven.tanGPerDay(), 0.01);
     }
 }

@@ -32,6 +32,7 @@ public final class Journal implements AutoCloseable {
     private final InstantSource clock;
     private @Nullable JournalStore store;
     private JournalState state = JournalState.GOOD;
+    private long mostPages;
     private volatile long kept;
     private volatile long unkept;
 
@@ -93,13 +94,9 @@ public final class Journal implements AutoCloseable {
         return counted(1, attempt(s -> s.entry(entry.at(), json)));
     }
 
-    /**
-     * One alarm line, and what a restart needs to know of the alarm; both on the disk before it returns true.
-     *
-     * @param state replaces what was kept of this alarm
-     */
-    public boolean appendTransition(Instant at, String json, String kind, String subject, String state) {
-        return counted(1, attempt(s -> s.transition(at, json, kind, subject, state)));
+    /** Changes that came of one event, all or none of them; on the disk before it returns true. */
+    public boolean appendTransitions(List<KeptTransition> transitions) {
+        return counted(transitions.size(), attempt(s -> s.transitions(transitions)));
     }
 
     /** How the feed or the watch itself stands from here on. */
@@ -187,8 +184,9 @@ public final class Journal implements AutoCloseable {
         }
     }
 
-    /** For the tests of a full disk. */
-    void limitPages(long pages) {
+    /** For tests of a full disk: from now on the file may not grow beyond so many pages, nor beyond what it has. */
+    public void limitPages(long pages) {
+        mostPages = pages;
         attempt(s -> s.limitPages(pages));
     }
 
@@ -228,6 +226,9 @@ public final class Journal implements AutoCloseable {
                 JournalStore s = store;
                 if (s == null) {
                     s = new JournalStore(connect(file));
+                    if (mostPages > 0) {
+                        s.limitPages(mostPages);
+                    }
                     store = s;
                 }
                 work.on(s);

@@ -1,5 +1,6 @@
 package bywash.ingest.journal;
 
+import bywash.ingest.feed.EventTimeOrder;
 import bywash.ingest.recording.BrokenEntry;
 import bywash.ingest.recording.LineJson;
 import bywash.ingest.recording.RecordedLine;
@@ -26,9 +27,13 @@ final class JournalReads {
                     + " UNION ALL SELECT seq, time, NULL, NULL, NULL, json FROM entry WHERE time >= ?2 AND time < ?3"
                     + " UNION ALL SELECT seq, time, NULL, NULL, NULL, json FROM state WHERE time >= ?2 AND time < ?3"
                     + " ORDER BY seq";
+    /** A change at a time is decided when the watch is past that time by the lateness. */
+    private static final long PAST_CHANGE_MS = EventTimeOrder.DEFAULT_LATENESS.toMillis() + 1;
+
     private static final String LAST = "SELECT max(ifnull((SELECT time FROM message ORDER BY seq DESC LIMIT 1), 0),"
             + " ifnull((SELECT time FROM entry ORDER BY seq DESC LIMIT 1), 0),"
             + " ifnull((SELECT time FROM state ORDER BY seq DESC LIMIT 1), 0),"
+            + " ifnull((SELECT time FROM transition ORDER BY seq DESC LIMIT 1), 0) + " + PAST_CHANGE_MS + ","
             + " ifnull((SELECT time FROM alive), 0))";
 
     private final Connection db;
@@ -179,6 +184,6 @@ final class JournalReads {
     @Nullable
     Instant lastSeen() throws SQLException {
         long last = number(LAST);
-        return last == 0 ? null : Instant.ofEpochMilli(last);
+        return last <= PAST_CHANGE_MS ? null : Instant.ofEpochMilli(last);
     }
 }

@@ -94,14 +94,16 @@ final class JournalStore {
     }
 
     /** As {@link #entry}, and with it the alarm's state from here on. */
-    void transition(Instant at, String json, String kind, String subject, String state) throws SQLException {
+    void transitions(List<KeptTransition> transitions) throws SQLException {
         durable(() -> {
-            insert("transition", at, json);
-            try (PreparedStatement p = db.prepareStatement("INSERT OR REPLACE INTO alarm VALUES (?, ?, ?)")) {
-                p.setString(1, kind);
-                p.setString(2, subject);
-                p.setString(3, state);
-                p.executeUpdate();
+            for (KeptTransition t : transitions) {
+                insert("transition", t.at(), t.json());
+                try (PreparedStatement p = db.prepareStatement("INSERT OR REPLACE INTO alarm VALUES (?, ?, ?)")) {
+                    p.setString(1, t.kind());
+                    p.setString(2, t.subject());
+                    p.setString(3, t.state());
+                    p.executeUpdate();
+                }
             }
         });
     }

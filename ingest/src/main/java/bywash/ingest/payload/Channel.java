@@ -38,7 +38,9 @@ final class Channel {
                 double raw = pointer == null
                         ? fromNumber(payload.bytes())
                         : fromJson(payload.tree().at(pointer));
-                accept(raw, null, payload.receivedAt(), sink);
+                if (state || !payload.retained()) {
+                    accept(raw, null, payload.receivedAt(), sink);
+                }
             }
         } catch (PayloadFault e) {
             sink.refused(probe, payload.receivedAt(), e.reason());
@@ -99,6 +101,9 @@ final class Channel {
     }
 
     private void one(SenMlRecord record, Payload payload, DecodeSink sink) {
+        if (!state && payload.retained() && !SenMlTime.absolute(record.time())) {
+            return;
+        }
         try {
             accept(value(record), record.unit(), SenMlTime.of(record.time(), payload.receivedAt()), sink);
         } catch (PayloadFault e) {

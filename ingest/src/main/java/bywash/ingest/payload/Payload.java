@@ -11,14 +11,16 @@ import org.jspecify.annotations.Nullable;
 final class Payload {
     private final byte[] bytes;
     private final Instant receivedAt;
+    private final boolean retained;
     private final List<Channel> channels;
     private @Nullable JsonNode tree;
     private @Nullable List<SenMlRecord> senMl;
     private @Nullable PayloadFault fault;
 
-    Payload(byte[] bytes, Instant receivedAt, List<Channel> channels) {
+    Payload(byte[] bytes, Instant receivedAt, boolean retained, List<Channel> channels) {
         this.bytes = bytes;
         this.receivedAt = receivedAt;
+        this.retained = retained;
         this.channels = channels;
     }
 
@@ -28,6 +30,11 @@ final class Payload {
 
     Instant receivedAt() {
         return receivedAt;
+    }
+
+    /** Whether the broker kept it from a time that nobody knows. */
+    boolean retained() {
+        return retained;
     }
 
     JsonNode tree() throws PayloadFault {

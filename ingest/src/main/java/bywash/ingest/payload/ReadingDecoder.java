@@ -10,8 +10,9 @@ import java.util.Map;
 
 /**
  * Turns messages into readings in the fixed units of the rules. Nothing that a payload holds makes it throw: what cannot be
- * read ends as a refusal with its reason. A payload without a time of its own is taken to be as old as its receipt, retained
- * ones too.
+ * read ends as a refusal with its reason. A payload without a time of its own is taken to be as old as its receipt. Of a
+ * retained one nobody knows how old it is: without a time of its own it gives no reading, but for a state, which is sent
+ * when it changes and kept for that reason.
  */
 public final class ReadingDecoder {
     private final Map<String, List<Channel>> byTopic = new HashMap<>();
@@ -43,7 +44,7 @@ public final class ReadingDecoder {
             }
             return;
         }
-        Payload shared = new Payload(payload, receivedAt, channels);
+        Payload shared = new Payload(payload, receivedAt, retain, channels);
         for (int i = 0; i < channels.size(); i++) {
             channels.get(i).decode(shared, sink);
         }

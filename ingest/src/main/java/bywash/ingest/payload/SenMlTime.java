@@ -11,6 +11,12 @@ final class SenMlTime {
 
     private SenMlTime() {}
 
+    /** Whether a time stands on its own, and not against the moment of sending. */
+    static boolean absolute(double seconds) {
+        return seconds >= ABSOLUTE_FROM;
+    }
+
+    /** A reading cannot be younger than its receipt: where its clock runs a little ahead it counts as just received. */
     static Instant of(double seconds, Instant receivedAt) throws PayloadFault {
         if (seconds == 0) {
             return receivedAt;
@@ -29,6 +35,6 @@ final class SenMlTime {
         if (at.isBefore(receivedAt.minus(MOST_BEHIND))) {
             throw new PayloadFault("the time of the record is more than 7 days before its receipt");
         }
-        return at;
+        return at.isAfter(receivedAt) ? receivedAt : at;
     }
 }

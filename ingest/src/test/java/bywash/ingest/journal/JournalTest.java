@@ -93,7 +93,8 @@ class JournalTest {
     void keepsTheLastTransitionsOldestFirst() throws Exception {
         try (Journal journal = open()) {
             for (int i = 0; i < 5; i++) {
-                assertTrue(journal.appendTransition(T0, "{\"n\":" + i + "}", "ph-low", "tank", "s" + i));
+                assertTrue(journal.appendTransitions(
+                        List.of(new KeptTransition(T0, "{\"n\":" + i + "}", "ph-low", "tank", "s" + i))));
             }
             assertEquals(List.of("{\"n\":3}", "{\"n\":4}"), journal.lastTransitions(2));
             assertEquals(List.of("s4"), journal.alarms());

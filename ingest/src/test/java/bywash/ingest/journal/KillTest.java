@@ -95,7 +95,8 @@ class KillTest {
                             List.of(JournalTest.message(i, "a", text), JournalTest.message(i, "b", "1")));
                     boolean good = i % 2 == 0
                             ? journal.appendEntry(JournalTest.note(i, text))
-                            : journal.appendTransition(JournalTest.T0, text, "ph-low", "tank", text);
+                            : journal.appendTransitions(
+                                    List.of(new KeptTransition(JournalTest.T0, text, "ph-low", "tank", text)));
                     if (!good) {
                         return;
                     }

@@ -156,6 +156,28 @@ class ReadingDecoderTest {
         assertEquals(List.of(), out);
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            value = {
+                "level; 41.3; ''",
+                "level; 41,3; 'level refused: \"41,3\" is not a number'",
+                "pump; on; pump 1.0",
+                "json; '{\"o\":[{\"mg/l\":7.1}]}'; ''",
+                "pack; '[{\"n\":\"ph\",\"v\":7.1}]'; ''",
+                "pack; '[{\"n\":\"ph\",\"v\":7.1,\"t\":-5}]'; ''",
+                "pack; '[{\"n\":\"ph\",\"v\":7.1,\"t\":1777874105}]'; ph 7.1 at 2026-05-04T05:55:05Z"
+            })
+    void ofARetainedMessageOnlyAStateAndWhatHasItsOwnTimeIsAReading(String topic, String payload, String expected) {
+        decoder().decode(AT, topic, payload.getBytes(UTF_8), true, sink);
+        assertEquals(expected, String.join(" | ", out));
+    }
+
+    @Test
+    void aReadingIsNoYoungerThanItsReceipt() {
+        assertEquals("ph 7.1", decode("pack", "[{\"n\":\"ph\",\"v\":7.1,\"t\":1800}]"));
+    }
+
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 2, 3, 4})
     void noPayloadMakesTheDecoderThrow(long seed) {

@@ -71,6 +71,18 @@ final class Alarm {
         }
     }
 
+    private boolean hidden() {
+        return switch (state) {
+            case SHELVED, SUPPRESSED, OUT_OF_SERVICE -> true;
+            case NORMAL, UNACKNOWLEDGED, ACKNOWLEDGED, RETURNED_UNACKNOWLEDGED -> false;
+        };
+    }
+
+    /** Nobody can say whether the condition is true: what stands stays, and its off-delay begins anew when it is known. */
+    void unknown() {
+        goneSince = null;
+    }
+
     /** The condition is false at {@code at}. */
     void gone(Instant at) {
         heldSince = null;
@@ -125,18 +137,33 @@ final class Alarm {
 
     AlarmMemory memory() {
         return new AlarmMemory(
-                kind, subject, state, incident, raisedAt, announcedAt, shelvedUntil, known().message(), known().why());
+                kind,
+                subject,
+                state,
+                incident,
+                raisedAt,
+                announcedAt,
+                announcements,
+                shelvedUntil,
+                known().message(),
+                known().why());
     }
 
     /**
      * Takes over what was kept. Where the rules, played again, do not see the condition that stood, it counts as gone from
-     * now; where they see one that had not stood, it is raised anew after its on-delay.
+     * now; where they see one that had not stood, it is raised anew after its on-delay. What went on while it was hidden
+     * changed nothing that was kept: there the rules know better.
      */
     void restore(AlarmMemory memory, Instant now) {
         state = memory.state();
-        incident = memory.incident();
-        raisedAt = memory.raisedAt();
+        if (!hidden() || !memory.incident().isEmpty()) {
+            incident = memory.incident();
+        }
+        if (!hidden() || raisedAt == null) {
+            raisedAt = memory.raisedAt();
+        }
         announcedAt = memory.announcedAt();
+        announcements = memory.announcements();
         shelvedUntil = memory.hiddenUntil();
         if (condition == null) {
             condition = Condition.of(memory.message(), memory.why(), null);

@@ -40,6 +40,14 @@ public final class AlarmBoard {
         }
     }
 
+    /** Sets that nobody can say whether a condition holds: an alarm that stands stays. */
+    public void unknown(AlarmKind kind, String subject) {
+        Alarm alarm = find(kind, subject);
+        if (alarm != null) {
+            alarm.unknown();
+        }
+    }
+
     public void tick(Instant at) {
         alarms.forEach((kind, bySubject) -> {
             Set<String> quiet = suppressed.getOrDefault(kind, Set.of());

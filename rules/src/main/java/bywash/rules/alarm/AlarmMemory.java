@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param raisedAt when its condition was last raised; null where never
  * @param announcedAt when it last called for attention; null where never
+ * @param announcements how often it has called since it was raised, 0 or more
  * @param hiddenUntil when shelving ends; null where not shelved
  * @param message what was wrong; @param why the evidence then
  */
@@ -18,6 +19,7 @@ public record AlarmMemory(
         String incident,
         @Nullable Instant raisedAt,
         @Nullable Instant announcedAt,
+        int announcements,
         @Nullable Instant hiddenUntil,
         String message,
         String why) {}

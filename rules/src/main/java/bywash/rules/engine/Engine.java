@@ -153,7 +153,8 @@ public final class Engine {
             return;
         }
         Probe probe = monitor.probe();
-        if (suppression.inCare(probe.id(), reading.at())) {
+        monitor.handled(suppression.inCare(probe.id(), reading.at()));
+        if (monitor.handled()) {
             return; // shown, but nothing is learned of it
         }
         season.reading(probe.id(), reading.at(), reading.value());

@@ -31,7 +31,9 @@ final class FlowRules {
         set(AlarmKind.UNPLANNED_INFLOW, vessel, at, verdict == Verdict.UNPLANNED_INFLOW, finding);
         set(AlarmKind.UNPLANNED_LOSS, vessel, at, verdict == Verdict.UNPLANNED_LOSS, finding);
         set(AlarmKind.LINE_NOT_SHUT, vessel, at, verdict == Verdict.LINE_NOT_SHUT, finding);
-        if (!Double.isNaN(levelMm)) {
+        if (Double.isNaN(levelMm)) {
+            board.unknown(AlarmKind.OVERFLOW_NEAR, vessel.id());
+        } else {
             overflow(vessel, finding, levelMm, at);
         }
     }

@@ -24,6 +24,7 @@ final class ProbeMonitor {
     private @Nullable Instant watchedSince;
     private @Nullable Instant resumedAt;
     private int refusedInARow;
+    private boolean handled;
     private String refusal = "";
 
     ProbeMonitor(Probe probe) {
@@ -64,6 +65,15 @@ final class ProbeMonitor {
         at = reading.at();
         trend.add(reading.at(), value);
         return true;
+    }
+
+    /** Sets whether the last reading was taken while somebody was at the probe: it says nothing of the water. */
+    void handled(boolean inCare) {
+        handled = inCare;
+    }
+
+    boolean handled() {
+        return handled;
     }
 
     void refuse(String reason) {

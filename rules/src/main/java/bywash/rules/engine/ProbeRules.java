@@ -9,6 +9,7 @@ import bywash.rules.site.Probe;
 import bywash.rules.site.Quantity;
 import bywash.rules.site.Stocking;
 import java.time.Instant;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -31,25 +32,40 @@ final class ProbeRules {
         health(monitor, health, at);
         if (health == Health.GOOD || health == Health.STUCK) {
             limits(monitor, at, bands.of(monitor.probe(), stocking));
+        } else {
+            limited(monitor.probe().quantity())
+                    .forEach(kind -> board.unknown(kind, monitor.probe().vessel()));
         }
+    }
+
+    /** The alarms that {@link #limits} sets. */
+    private static List<AlarmKind> limited(Quantity quantity) {
+        return switch (quantity) {
+            case PH -> List.of(AlarmKind.PH_LOW, AlarmKind.PH_HIGH);
+            case TEMPERATURE ->
+                List.of(AlarmKind.TEMPERATURE_LOW, AlarmKind.TEMPERATURE_HIGH, AlarmKind.TEMPERATURE_SWING);
+            case DISSOLVED_OXYGEN -> List.of(AlarmKind.LOW_OXYGEN);
+            case ORP -> List.of(AlarmKind.ORP_LOW);
+            case LEVEL, CONDUCTIVITY, FLOW, STATE -> List.of();
+        };
     }
 
     private void health(ProbeMonitor monitor, Health health, Instant at) {
         Probe probe = monitor.probe();
-        board.set(AlarmKind.PROBE_SILENT, probe.id(), at, health == Health.SILENT ? silent(monitor, at) : null);
-        board.set(
-                AlarmKind.PROBE_STUCK,
-                probe.id(),
-                at,
-                health == Health.STUCK
-                        ? Condition.of(
-                                named(probe) + " has not moved at all",
-                                "The same value for over "
-                                        + monitor.stuckAfter().toMinutes() + " min.",
-                                null,
-                                "value",
-                                monitor.value())
-                        : null);
+        switch (health) {
+            case WAITING -> {
+                board.unknown(AlarmKind.PROBE_SILENT, probe.id());
+                board.unknown(AlarmKind.PROBE_STUCK, probe.id());
+            }
+            case SILENT -> {
+                board.set(AlarmKind.PROBE_SILENT, probe.id(), at, silent(monitor, at));
+                board.unknown(AlarmKind.PROBE_STUCK, probe.id());
+            }
+            case GOOD, STUCK, IMPLAUSIBLE -> {
+                board.set(AlarmKind.PROBE_SILENT, probe.id(), at, null);
+                board.set(AlarmKind.PROBE_STUCK, probe.id(), at, health == Health.STUCK ? stuck(monitor) : null);
+            }
+        }
         board.set(
                 AlarmKind.PROBE_IMPLAUSIBLE,
                 probe.id(),
@@ -60,6 +76,15 @@ final class ProbeRules {
                                 "Last refusal: " + monitor.refusal() + ".",
                                 null)
                         : null);
+    }
+
+    private static Condition stuck(ProbeMonitor monitor) {
+        return Condition.of(
+                named(monitor.probe()) + " has not moved at all",
+                "The same value for over " + monitor.stuckAfter().toMinutes() + " min.",
+                null,
+                "value",
+                monitor.value());
     }
 
     private static Condition silent(ProbeMonitor monitor, Instant at) {
@@ -99,7 +124,7 @@ final class ProbeRules {
         Quantity quantity = m.probe().quantity();
         double edge = band == null ? Double.POSITIVE_INFINITY : band.high();
         double threshold = board.stands(high, vessel) ? edge - Bands.deadband(quantity) : edge;
-        board.set(high, vessel, at, m.value() > threshold ? crossed(m, "above", edge) : null);
+        set(m, high, at, m.value() > threshold ? crossed(m, "above", edge) : null);
     }
 
     private void low(ProbeMonitor m, Instant at, @Nullable Band band, AlarmKind low) {
@@ -107,7 +132,16 @@ final class ProbeRules {
         double edge = band == null ? Double.NEGATIVE_INFINITY : band.low();
         double threshold =
                 board.stands(low, vessel) ? edge + Bands.deadband(m.probe().quantity()) : edge;
-        board.set(low, vessel, at, m.value() < threshold ? crossed(m, "below", edge) : null);
+        set(m, low, at, m.value() < threshold ? crossed(m, "below", edge) : null);
+    }
+
+    /** A good value that a probe sends from a cleaner's bucket is no evidence that the water is good again. */
+    private void set(ProbeMonitor m, AlarmKind kind, Instant at, @Nullable Condition condition) {
+        if (condition == null && m.handled()) {
+            board.unknown(kind, m.probe().vessel());
+        } else {
+            board.set(kind, m.probe().vessel(), at, condition);
+        }
     }
 
     private static Condition crossed(ProbeMonitor m, String side, double edge) {
@@ -146,9 +180,9 @@ final class ProbeRules {
         double perHour = m.perHour();
         boolean swings = StrictMath.abs(perHour) > SWING_C_PER_HOUR;
         String vessel = m.probe().vessel();
-        board.set(
+        set(
+                m,
                 AlarmKind.TEMPERATURE_SWING,
-                vessel,
                 at,
                 swings
                         ? Condition.of(

@@ -10,6 +10,7 @@ import bywash.rules.event.EngineEvent.FeedChanged;
 import bywash.rules.event.EngineEvent.OperatorActed;
 import bywash.rules.event.EngineEvent.ReadingArrived;
 import bywash.rules.event.EngineEvent.Tick;
+import bywash.rules.event.EngineEvent.WatchStarted;
 import bywash.rules.event.OperatorEntry.MaintenanceEnd;
 import bywash.rules.event.OperatorEntry.MaintenanceStart;
 import bywash.rules.event.Reading;
@@ -62,6 +63,42 @@ class SuppressionTest {
         apply(new OperatorActed(new MaintenanceEnd(T.plusSeconds(100), "do")));
         ticks(100, 110, 1);
         assertEquals(List.of(AlarmState.SUPPRESSED, AlarmState.UNACKNOWLEDGED), of(AlarmKind.LOW_OXYGEN));
+    }
+
+    @Test
+    void aGoodValueFromACleanersBucketDoesNotClearAnAlarm() {
+        ticks(0, 60, 1);
+        apply(new OperatorActed(new MaintenanceStart(T.plusSeconds(60), "do", Duration.ofMinutes(10), "cleaning")));
+        ticks(60, 600, 8);
+        ticks(600, 665, Double.NaN);
+        assertEquals(
+                List.of(AlarmState.UNACKNOWLEDGED, AlarmState.SUPPRESSED, AlarmState.UNACKNOWLEDGED),
+                of(AlarmKind.LOW_OXYGEN));
+        ticks(665, 800, 8);
+        assertEquals(
+                AlarmState.RETURNED_UNACKNOWLEDGED, of(AlarmKind.LOW_OXYGEN).get(3));
+    }
+
+    @Test
+    void anAlarmDoesNotGoWhileItsProbeIsSilent() {
+        ticks(0, 60, 1);
+        ticks(60, 70, 8);
+        ticks(70, 500, Double.NaN);
+        assertEquals(List.of(AlarmState.UNACKNOWLEDGED), of(AlarmKind.LOW_OXYGEN));
+        ticks(500, 700, 8);
+        assertEquals(List.of(AlarmState.UNACKNOWLEDGED, AlarmState.RETURNED_UNACKNOWLEDGED), of(AlarmKind.LOW_OXYGEN));
+    }
+
+    @Test
+    void aSilentProbeIsNotBackBecauseTheWatchWasStartedAgain() {
+        ticks(0, 10, 8);
+        ticks(10, 200, Double.NaN);
+        apply(new WatchStarted(T.plusSeconds(900), T.plusSeconds(200)));
+        ticks(900, 960, Double.NaN);
+        assertEquals(List.of(AlarmState.UNACKNOWLEDGED), of(AlarmKind.PROBE_SILENT));
+        ticks(960, 1000, 8);
+        assertEquals(
+                List.of(AlarmState.UNACKNOWLEDGED, AlarmState.RETURNED_UNACKNOWLEDGED), of(AlarmKind.PROBE_SILENT));
     }
 
     @Test

@@ -26,6 +26,7 @@ final class AlarmMemoryJson {
         node.put("incident", m.incident());
         put(node, "raised", m.raisedAt());
         put(node, "announced", m.announcedAt());
+        node.put("announcements", m.announcements());
         put(node, "hidden-until", m.hiddenUntil());
         node.put("message", m.message());
         node.put("why", m.why());
@@ -58,6 +59,7 @@ final class AlarmMemoryJson {
                 node.path("incident").asText(),
                 time(node, "raised"),
                 time(node, "announced"),
+                node.path("announcements").asInt(),
                 time(node, "hidden-until"),
                 node.path("message").asText(),
                 node.path("why").asText()));

@@ -43,6 +43,7 @@ public final class LiveWatch implements Runnable {
     private volatile long faults;
     private @Nullable WatchMetrics metrics;
     private RecordedLine.@Nullable WatchStarted first;
+    private Runnable settle = () -> {};
     private volatile String note = "";
     private volatile RecordedLine.@Nullable WatchStarted gap;
     private volatile Instant gapUntil = Instant.EPOCH;
@@ -79,6 +80,11 @@ public final class LiveWatch implements Runnable {
     /** Any thread: something else that can go wrong, in words; empty while it goes well. */
     public void tellOf(Supplier<String> trouble) {
         troubles.add(trouble);
+    }
+
+    /** Before the loop starts: what is to be done when an event is over. */
+    void afterEachEvent(Runnable then) {
+        settle = then;
     }
 
     /** Before the loop starts: where its figures go. */
@@ -151,6 +157,7 @@ public final class LiveWatch implements Runnable {
         RecordedLine.WatchStarted line = first;
         first = null;
         if (line != null) {
+            guarded(() -> pipeline.advanceTo(line.unwatchedSince()));
             record.state(line);
             guarded(() -> pipeline.accept(line));
         }
@@ -177,13 +184,14 @@ public final class LiveWatch implements Runnable {
         leap(now, batch);
         for (FeedState state = states.poll(); state != null; state = states.poll()) {
             RecordedLine line = new RecordedLine.Feed(now, state.up(), state.detail());
+            guarded(() -> pipeline.advanceTo(now));
             record.state(line);
-            pipeline.accept(line);
+            guarded(() -> pipeline.accept(line));
         }
-        batch.forEach(record::message);
-        batch.forEach(message -> guarded(() -> pipeline.accept(message)));
+        batch.forEach(this::message);
         for (Entered next = entries.poll(); next != null; next = entries.poll()) {
             Entered entered = next;
+            guarded(() -> pipeline.advanceTo(entered.entry().at()));
             boolean kept = record.entry(entered.entry());
             guarded(() -> pipeline.enter(entered.entry()));
             entered.kept().complete(kept);
@@ -191,6 +199,16 @@ public final class LiveWatch implements Runnable {
         guarded(() -> pipeline.advanceTo(now));
         record.tick(now);
         latest = frame(now);
+    }
+
+    /**
+     * What the time before a line brings is on the record before the line is: whoever is killed between the two has left a
+     * record that, played again, brings the very same.
+     */
+    private void message(Message message) {
+        guarded(() -> pipeline.advanceTo(message.time()));
+        record.message(message);
+        guarded(() -> pipeline.accept(message));
     }
 
     /** Time that passed between two rounds without a message in it was watched by nobody: no silence is read into it. */
@@ -204,6 +222,7 @@ public final class LiveWatch implements Runnable {
                 batch.stream().map(Message::time).min(Comparator.naturalOrder()).orElse(now);
         if (Duration.between(before, first).compareTo(LEAP) > 0) {
             RecordedLine.WatchStarted line = new RecordedLine.WatchStarted(first, before);
+            guarded(() -> pipeline.advanceTo(before));
             record.state(line);
             guarded(() -> pipeline.accept(line));
             gap(line, now.plus(TELL));
@@ -215,6 +234,7 @@ public final class LiveWatch implements Runnable {
     private void guarded(Runnable event) {
         try {
             event.run();
+            settle.run();
         } catch (RuntimeException e) {
             faults++;
             LOG.error("a fault of ours in the rules; the watch goes on", e);

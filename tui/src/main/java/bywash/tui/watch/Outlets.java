@@ -1,5 +1,6 @@
 package bywash.tui.watch;
 
+import bywash.ingest.journal.KeptTransition;
 import bywash.rules.alarm.AlarmTransition;
 import java.util.ArrayList;
 import java.util.List;
@@ -7,8 +8,8 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where an alarm's changes go: to the record first, then to whoever else is told. Until the watch is live they come of the
- * journal's own lines and go nowhere. For the watch's own loop.
+ * Where an alarm's changes go: to the record first, all of one event together, then to whoever else is told. Until the watch
+ * is live they come of the journal's own lines and go nowhere. For the watch's own loop.
  */
 public final class Outlets implements Consumer<AlarmTransition> {
     /** Takes a change and its alarm line; must not block. */
@@ -19,6 +20,7 @@ public final class Outlets implements Consumer<AlarmTransition> {
     private final String site;
     private final WatchRecord record;
     private final List<Outlet> outlets = new ArrayList<>();
+    private final List<Change> changes = new ArrayList<>();
     private @Nullable Pipeline pipeline;
 
     public Outlets(String site, WatchRecord record) {
@@ -46,10 +48,26 @@ public final class Outlets implements Consumer<AlarmTransition> {
         if (from == null) {
             return;
         }
-        String line = AlarmLines.of(site, transition);
-        record.transition(transition, line, from.memory(transition.kind(), transition.subject()));
-        for (Outlet outlet : outlets) {
-            outlet.accept(transition, line);
+        String after = AlarmMemoryJson.of(from.memory(transition.kind(), transition.subject()));
+        changes.add(new Change(transition, AlarmLines.of(site, transition), after));
+    }
+
+    private record Change(AlarmTransition transition, String line, String after) {
+        KeptTransition kept() {
+            return new KeptTransition(transition.at(), line, transition.kind().word(), transition.subject(), after);
+        }
+    }
+
+    /** The event is over: its changes go on the record, and then out. */
+    void settle() {
+        if (changes.isEmpty()) {
+            return;
+        }
+        List<Change> all = List.copyOf(changes);
+        changes.clear();
+        record.transitions(all.stream().map(Change::kept).toList());
+        for (Change change : all) {
+            outlets.forEach(outlet -> outlet.accept(change.transition(), change.line()));
         }
     }
 }

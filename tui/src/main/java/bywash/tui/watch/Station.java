@@ -39,7 +39,11 @@ public record Station(
      * @throws JournalInUse where another watch writes it
      */
     public static Station open(SiteFile file, Path state, InstantSource clock) throws JournalInUse {
-        Journal journal = Journal.open(state, file.site().id(), clock);
+        return on(file, state, Journal.open(state, file.site().id(), clock), clock);
+    }
+
+    /** @param journal in the folder {@code state} */
+    static Station on(SiteFile file, Path state, Journal journal, InstantSource clock) {
         WatchRecord record = WatchRecord.in(journal);
         Outlets outlets = new Outlets(file.site().id(), record);
         TrendBuffer trends = new TrendBuffer(TREND_VALUES);
@@ -56,6 +60,7 @@ public record Station(
         RecordedLine.WatchStarted line = restart.line(now);
         InboundQueue queue = new InboundQueue();
         LiveWatch watch = new LiveWatch(pipeline, queue, clock, record);
+        watch.afterEachEvent(outlets::settle);
         if (line != null) {
             watch.beginWith(line);
             log.unwatched(now, line.unwatchedSince());

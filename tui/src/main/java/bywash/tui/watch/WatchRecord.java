@@ -2,13 +2,12 @@ package bywash.tui.watch;
 
 import bywash.ingest.journal.Journal;
 import bywash.ingest.journal.JournalState;
+import bywash.ingest.journal.KeptTransition;
 import bywash.ingest.journal.MinuteMeans;
 import bywash.ingest.journal.Rollup;
 import bywash.ingest.journal.TrendHistory;
 import bywash.ingest.recording.RecordedLine;
 import bywash.ingest.recording.RecordedLine.Message;
-import bywash.rules.alarm.AlarmMemory;
-import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.Reading;
 import java.time.Duration;
@@ -90,11 +89,11 @@ public final class WatchRecord implements AutoCloseable {
         }
     }
 
-    /** An alarm changed; on the disk when this returns, unless {@link #fault} says otherwise. */
-    void transition(AlarmTransition t, String line, AlarmMemory after) {
+    /** Alarms changed, all by one event; on the disk when this returns, unless {@link #fault} says otherwise. */
+    void transitions(List<KeptTransition> transitions) {
         if (journal != null) {
             store();
-            journal.appendTransition(t.at(), line, t.kind().word(), t.subject(), AlarmMemoryJson.of(after));
+            journal.appendTransitions(transitions);
         }
     }
 

@@ -1,6 +1,11 @@
 package bywash.tui.watch;
 
+import bywash.ingest.payload.DecodeSink;
+import bywash.ingest.payload.ReadingDecoder;
 import bywash.ingest.recording.RecordedLine.Message;
+import bywash.ingest.site.SiteFile;
+import bywash.rules.event.OperatorEntry;
+import bywash.rules.event.Reading;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
@@ -9,8 +14,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 
-/** The invented site's probes, and all that can go wrong between them and the watch; everything from one seed. */
+/**
+ * The invented site's probes, and all that can go wrong between them and the watch; everything from one seed. It knows when
+ * each probe last sent a reading of that moment, which is what the watch is judged by.
+ */
 final class FaultyWorld {
     private static final List<String> TOPICS = List.of(
             "larkfield/sump/level",
@@ -21,16 +30,23 @@ final class FaultyWorld {
             "larkfield/pump");
 
     final SplittableRandom random;
+    private final HostilePayloads hostile;
     /** Until when each topic says nothing; a half-open line is all of them at once. */
     private final Map<String, Instant> mute = new LinkedHashMap<>();
 
     private final Map<String, byte[]> kept = new LinkedHashMap<>();
+    private final Map<String, Instant> fresh = new TreeMap<>();
+    private final Map<String, Instant> spoken = new TreeMap<>();
+    private final ReadingDecoder truth;
     private boolean doubled;
     private boolean shuffled;
+    private boolean delayed;
     private double oxygen = 7.5;
 
-    FaultyWorld(long seed) {
+    FaultyWorld(long seed, SiteFile site) {
         random = new SplittableRandom(seed);
+        hostile = new HostilePayloads(random);
+        truth = new ReadingDecoder(site);
     }
 
     boolean oneIn(int n) {
@@ -53,6 +69,17 @@ final class FaultyWorld {
     void newManners() {
         doubled = oneIn(4);
         shuffled = oneIn(4);
+        delayed = oneIn(4);
+    }
+
+    /** When a probe last sent a good reading of that very time; before all time where never. */
+    Instant fresh(String probe) {
+        return fresh.getOrDefault(probe, Instant.MIN);
+    }
+
+    /** When a probe last sent anything, be it nonsense. */
+    Instant spoken(String probe) {
+        return spoken.getOrDefault(probe, Instant.MIN);
     }
 
     /** What arrives in the ten seconds to {@code now}. */
@@ -62,7 +89,7 @@ final class FaultyWorld {
             boolean often = topic.endsWith("level");
             boolean silent = now.isBefore(mute.getOrDefault(topic, Instant.MIN));
             if (!silent && (often || now.getEpochSecond() / 10 % 3 == 0)) {
-                byte[] payload = oneIn(60) ? spoilt() : reading(topic);
+                byte[] payload = oneIn(60) ? hostile.next() : reading(topic);
                 kept.put(topic, payload);
                 all.add(new Message(now, topic, payload, 0, false));
                 if (doubled) {
@@ -75,7 +102,7 @@ final class FaultyWorld {
                 all.add(random.nextInt(i), all.remove(i));
             }
         }
-        return all;
+        return sent(all);
     }
 
     /** What a broker sends again to a client that comes back: the last of each topic, however old. */
@@ -85,20 +112,50 @@ final class FaultyWorld {
         return all;
     }
 
-    /** Thousands of messages, on topics of the site and on others. */
+    /** Hundreds of messages at once, on topics of the site and on others. */
     List<Message> flood(Instant now) {
         List<Message> all = new ArrayList<>();
         for (int i = 0; i < 600; i++) {
             String topic = oneIn(2) ? TOPICS.get(random.nextInt(TOPICS.size())) : "larkfield/" + random.nextInt(1000);
-            all.add(new Message(now, topic, spoilt(), 0, false));
+            all.add(new Message(now, topic, hostile.small(), 0, false));
+        }
+        return sent(all);
+    }
+
+    /** Notes the readings among them that are possible, and of this time. */
+    private List<Message> sent(List<Message> all) {
+        for (Message message : all) {
+            truth.decode(message.time(), message.topic(), message.payload(), false, new DecodeSink() {
+                @Override
+                public void reading(Reading reading) {
+                    spoken.put(reading.probe(), message.time());
+                    fresh.merge(reading.probe(), reading.at(), (a, b) -> a.isAfter(b) ? a : b);
+                }
+
+                @Override
+                public void refused(String probe, Instant at, String reason) {
+                    spoken.put(probe, at);
+                }
+
+                @Override
+                public void unknownTopic(String topic) {}
+            });
         }
         return all;
     }
 
-    private byte[] spoilt() {
-        byte[] bytes = new byte[random.nextInt(40)];
-        random.nextBytes(bytes);
-        return bytes;
+    /** What the grower may enter. */
+    OperatorEntry entry(Instant now) {
+        return switch (random.nextInt(9)) {
+            case 0, 1 -> new OperatorEntry.Acknowledge(now, null, null);
+            case 2 -> new OperatorEntry.TopUpStart(now, "sump", "mains", 60, Duration.ofMinutes(10));
+            case 3 -> new OperatorEntry.TopUpEnd(now, "sump");
+            case 4 -> new OperatorEntry.WaterTest(now, "fish-tank", "nitrite", random.nextInt(3));
+            case 5 -> new OperatorEntry.Shelve(now, "probe-silent", "fish-do", between(60, 1200));
+            case 6 -> new OperatorEntry.MaintenanceStart(now, "fish-do", between(60, 600), "");
+            case 7 -> new OperatorEntry.OutOfService(now, "probe-silent", "pump", "");
+            default -> new OperatorEntry.Note(now, "note " + random.nextInt(1000));
+        };
     }
 
     private byte[] reading(String topic) {
@@ -109,13 +166,18 @@ final class FaultyWorld {
             case "larkfield/sump/level" -> number(34, 0.15);
             case "larkfield/reserve/level" -> number(73, 0.15);
             case "larkfield/fish" ->
-                "[{\"n\":\"ph\",\"v\":" + number(6.7, 0.02) + "},{\"n\":\"temperature\",\"u\":\"Cel\",\"v\":"
-                        + number(22, 0.05) + "}]";
+                "[{\"n\":\"ph\",\"v\":" + number(6.7, 0.02) + time() + "},{\"n\":\"temperature\",\"u\":\"Cel\",\"v\":"
+                        + number(22, 0.05) + time() + "}]";
             case "larkfield/do" -> "{\"oxygen\":{\"mgl\":" + number(oxygen, 0.05) + "}}";
             case "larkfield/orp" -> number(318, 2);
-            default -> "on";
+            default -> oneIn(150) ? "off" : "on";
         };
         return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** The reading's own time, up to some seconds before it arrives: within the lateness bound or past it. */
+    private String time() {
+        return delayed ? ",\"t\":-" + random.nextInt(40) / 10.0 : "";
     }
 
     private String number(double mean, double spread) {

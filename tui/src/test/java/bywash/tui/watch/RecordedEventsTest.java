@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bywash.ingest.journal.Journal;
+import bywash.ingest.journal.KeptTransition;
 import bywash.ingest.recording.RecordedLine;
 import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.AlarmState;
@@ -38,7 +39,8 @@ class RecordedEventsTest {
         Note note = new Note(T.plusSeconds(60), "shut it");
         try (Journal journal = Journal.open(dir, "larkfield", () -> T)) {
             journal.appendEntry(note);
-            journal.appendTransition(T, AlarmLines.of("larkfield", raised), "unplanned-inflow", "sump", "{}");
+            journal.appendTransitions(List.of(
+                    new KeptTransition(T, AlarmLines.of("larkfield", raised), "unplanned-inflow", "sump", "{}")));
             journal.appendState(new RecordedLine.WatchStarted(T.plusSeconds(300), T.plusSeconds(100)));
         }
         RecordedEvents past = new RecordedEvents(dir, "larkfield");

@@ -30,7 +30,8 @@ public final class MakeRecordings {
     /** File name of the season in recordings/. */
     public static final String SEASON = "season.jsonl.gz";
 
-    private static final long SEASON_SEED = 26;
+    /** Of the season, wherever it is made. */
+    public static final long SEASON_SEED = 26;
 
     /** Writes the season as plain JSON Lines. */
     public static void writeSeason(OutputStream to) throws IOException {

@@ -1,6 +1,9 @@
 package bywash.samples.demo;
 
 import bywash.ingest.recording.RecordedLine;
+import bywash.rules.event.OperatorEntry;
+import bywash.samples.MakeRecordings;
+import bywash.samples.season.SeasonSimulation;
 import bywash.samples.simulation.Action;
 import bywash.samples.simulation.SimulatedSite;
 import bywash.samples.simulation.SiteModel;
@@ -23,6 +26,28 @@ public final class DemoFeed {
     private static final long SEED = 41;
 
     private DemoFeed() {}
+
+    /**
+     * What the grower entered of the season before the demo begins, oldest first: fish, feed, beds, doses, tests of the loop, care of
+     * probes. What concerns the reserve is left out; the demo has its own.
+     */
+    public static List<OperatorEntry> season() {
+        return new SeasonSimulation(MakeRecordings.SEASON_SEED)
+                .lines().stream()
+                        .filter(RecordedLine.Entry.class::isInstance)
+                        .map(line -> ((RecordedLine.Entry) line).entry())
+                        .filter(entry -> entry.at().isBefore(START) && !ofTheReserve(entry))
+                        .toList();
+    }
+
+    private static boolean ofTheReserve(OperatorEntry entry) {
+        return entry instanceof OperatorEntry.TopUpStart
+                || entry instanceof OperatorEntry.TopUpEnd
+                || entry instanceof OperatorEntry.BatchFill
+                || entry instanceof OperatorEntry.BatchTreat
+                || entry instanceof OperatorEntry.WaterTest test
+                        && test.vessel().equals("reserve");
+    }
 
     /** Every line in order; lines before {@link #STORY} are the history. */
     public static List<RecordedLine> lines() {

@@ -11,6 +11,7 @@ import bywash.ingest.site.SiteFileReader;
 import bywash.ingest.site.SiteFileResult;
 import bywash.samples.demo.DemoFeed;
 import bywash.tui.demo.LoopbackBroker;
+import bywash.tui.screen.Entries;
 import bywash.tui.view.EventLog;
 import bywash.tui.view.TrendBuffer;
 import bywash.tui.watch.LiveWatch;
@@ -67,6 +68,7 @@ final class DemoCommand implements Callable<Integer> {
         TrendBuffer trends = new TrendBuffer(Station.TREND_VALUES);
         Pipeline pipeline = new Pipeline(file, log::alarm, r -> trends.add(r.probe(), r.at(), r.value()));
         pipeline.onEntry(log::entry);
+        DemoFeed.season().forEach(pipeline::remember);
         int next = 0;
         while (next < lines.size() && lines.get(next).time().isBefore(DemoFeed.STORY)) {
             pipeline.accept(lines.get(next));
@@ -92,7 +94,8 @@ final class DemoCommand implements Callable<Integer> {
             List<RecordedLine> story = lines.subList(next, lines.size());
             Thread demo = ScreenRun.daemon(() -> publish(broker, story, clock, watch, up), "demo");
             demo.start();
-            int code = ScreenRun.show(() -> ScreenRun.frame(watch.latest(), trends, log), watch::enter, err);
+            int code = ScreenRun.show(
+                    () -> ScreenRun.frame(watch.latest(), trends, log), Entries.unkept(watch::enter), err);
             demo.interrupt();
             demo.join(STOP_MS);
             return code;

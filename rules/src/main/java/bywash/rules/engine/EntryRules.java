@@ -25,6 +25,7 @@ import bywash.rules.husbandry.season.SeasonLedger;
 import bywash.rules.site.Stocking;
 import bywash.rules.water.Dechlorinator;
 import java.time.Instant;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
@@ -37,6 +38,7 @@ final class EntryRules {
     private final WaterBalance balance;
     private final ResidualTracker residual;
     private final NitrogenRules nitrogen;
+    private final TreeMap<String, Instant> tested = new TreeMap<>();
 
     EntryRules(AlarmBoard board, WaterBalance balance, ResidualTracker residual, NitrogenRules nitrogen) {
         this.board = board;
@@ -106,7 +108,13 @@ final class EntryRules {
         }
     }
 
+    /** One entered late, behind a newer test of the same, stands on record only. */
     private void test(WaterTest test) {
+        Instant last = tested.get(test.vessel() + " " + test.quantity());
+        if (last != null && last.isAfter(test.at())) {
+            return;
+        }
+        tested.put(test.vessel() + " " + test.quantity(), test.at());
         nitrogen.test(test);
         if (test.quantity().equals("total-chlorine")) {
             residual.tested(test.vessel(), test.at(), test.value());
@@ -153,6 +161,7 @@ final class EntryRules {
 
     private void testWithdrawn(Instant at, WaterTest undone, SeasonLedger season) {
         String vessel = undone.vessel();
+        tested.remove(vessel + " " + undone.quantity());
         if (undone.quantity().endsWith("-chlorine")) {
             residual.withdrawn(vessel, at);
             return;

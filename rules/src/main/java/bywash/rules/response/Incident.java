@@ -169,12 +169,15 @@ final class Incident {
     }
 
     private static String range(ResidualEstimate e) {
+        double acute = e.acute().limitUgL();
         return String.format(
                 Locale.ROOT,
-                "%.0f ug/L likely, %.0f to %.0f; chance above the acute 19 ug/L (US EPA 1985) %.0f %%",
+                "%.0f ug/L likely, %.0f to %.0f; chance above the acute %.0f ug/L (%s) %.0f %%",
                 e.likelyUgL(),
                 e.lowUgL(),
                 e.highUgL(),
+                acute,
+                acute == ResidualEstimate.ACUTE_UG_L ? "US EPA 1985" : "of the species here",
                 100 * e.probability());
     }
 

@@ -85,6 +85,17 @@ class WithdrawTest {
     }
 
     @Test
+    void aTestThatComesLateBehindANewerOneChangesNothing() {
+        enter(new WaterTest(at(10), "fish-tank", "nitrite", 0.2));
+        enter(new WaterTest(at(5), "fish-tank", "nitrite", 20));
+        enter(new WaterTest(at(10), "reserve", "total-chlorine", 0.8));
+        enter(new WaterTest(at(5), "reserve", "total-chlorine", 0));
+        pass(Duration.ofMinutes(2));
+        assertFalse(standing(AlarmKind.NITRITE_HIGH));
+        assertEquals(Set.of(), engine.safeReserves());
+    }
+
+    @Test
     void theAmmoniaThatWasNeverThereRaisesNothing() {
         enter(new WaterTest(at(0), "fish-tank", "ph", 8.2));
         enter(new WaterTest(at(0), "fish-tank", "temperature", 25));

@@ -30,11 +30,16 @@ public record ChlorineView(
         return new ChlorineView(range, criteria(frame), chance, verdict(e, frame.at()), lines(e, frame), tone);
     }
 
-    private static String criteria(Frame frame) {
+    /** What the water is held against: the species' own where one here has its own. */
+    static SpeciesLimits limits(Frame frame) {
         SeasonStatus season = frame.snapshot().season();
-        SpeciesLimits limits = season == null
+        return season == null
                 ? SpeciesLimits.GENERAL
                 : SpeciesLimits.of(frame.snapshot().site(), season.cohorts());
+    }
+
+    private static String criteria(Frame frame) {
+        SpeciesLimits limits = limits(frame);
         return limits.ownChlorine() ? limits.chlorineWords() : "acute 19, chronic 11 ug/L (EPA 1985)";
     }
 

@@ -3,6 +3,7 @@ package bywash.tui.view;
 import bywash.rules.chlorine.BatchView;
 import bywash.rules.engine.VesselStatus;
 import bywash.rules.event.OperatorEntry.TopUpStart;
+import bywash.rules.husbandry.stock.SpeciesLimits;
 import bywash.rules.site.Disinfectant;
 import bywash.rules.site.Site;
 import bywash.rules.vessel.VesselShape;
@@ -98,8 +99,11 @@ public record TopUpCheck(
         warnings.add(words(site, draft, batch, frame));
         double ugL = mgL * 1000 * volumeL / frame.snapshot().systemVolume().lowL();
         if (ugL > 0) {
-            warnings.add("At worst, this volume adds up to " + Words.number(ugL, 0)
-                    + " ug/L; above 19 ug/L harms fish (EPA 1985). Test with a DPD kit first.");
+            SpeciesLimits limits = ChlorineView.limits(frame);
+            warnings.add("At worst, this volume adds up to " + Words.number(ugL, 0) + " ug/L; above "
+                    + Words.number(limits.acuteUgL(), 0) + " ug/L harms "
+                    + (limits.ownChlorine() ? "the species here (" + limits.chlorineOf() + ")" : "fish (EPA 1985)")
+                    + ". Test with a DPD kit first.");
         }
     }
 

@@ -4,7 +4,9 @@ import bywash.rules.husbandry.stock.CohortStatus;
 import bywash.rules.husbandry.stock.GrowthPeriod;
 import bywash.rules.husbandry.stock.HarvestRecord;
 import bywash.rules.husbandry.stock.MassStatistics;
+import bywash.rules.husbandry.stock.SpeciesTable;
 import bywash.rules.husbandry.stock.Weighing;
+import bywash.rules.site.Need;
 import bywash.tui.report.Block.Grid;
 import bywash.tui.report.Block.Heading;
 import bywash.tui.report.Block.Paragraph;
@@ -41,9 +43,13 @@ final class FishSection {
                         c.mean().lowG(),
                         c.mean().highG(),
                         c.mean().evidence(),
-                        c.density() == null ? "" : " Density " + c.density().words() + ".")));
+                        c.density() == null
+                                ? ""
+                                : " Density " + c.density().words() + " ("
+                                        + c.density().source() + ").")));
             }
         }
+        blocks.add(new Grid(needs()));
         blocks.add(new Heading("Growth"));
         blocks.add(new Grid(growth()));
         for (CohortStatus c : cohorts) {
@@ -91,6 +97,34 @@ final class FishSection {
                     Cells.number(c.whole().biological(), 2));
         }
         return table.build();
+    }
+
+    /** What the species that were here need, with the source of each figure. */
+    private Table needs() {
+        Table.Builder table = new Table.Builder("species", "species", "need", "low", "high", "unit", "source");
+        cohorts.stream()
+                .map(CohortStatus::species)
+                .distinct()
+                .forEach(id -> SpeciesTable.find(data.site(), id)
+                        .ifPresent(species -> species.bands()
+                                .forEach(b -> table.row(
+                                        id,
+                                        b.need() == Need.PH
+                                                ? "pH"
+                                                : b.need().word().replace('-', ' '),
+                                        Cells.number(
+                                                b.band().low(),
+                                                decimals(b.band().low())),
+                                        Cells.number(
+                                                b.band().high(),
+                                                decimals(b.band().high())),
+                                        b.need().unit(),
+                                        Cells.text(b.source())))));
+        return table.build();
+    }
+
+    private static int decimals(double value) {
+        return value == Math.rint(value) ? 0 : value * 10 == Math.rint(value * 10) ? 1 : 2;
     }
 
     private Table growth() {

@@ -88,6 +88,7 @@ final class UsTables {
         }
         Shown shown = UsWords.shown(Double.parseDouble(cell), unit);
         int decimals = cell.contains(".") ? cell.length() - cell.indexOf('.') - 1 : 0;
-        return shown == null ? cell : Cells.number(shown.value(), unit.equals("g") ? Math.max(1, decimals) : decimals);
+        int least = unit.equals("g") ? 1 : unit.equals("kg/m3") ? 2 : 0;
+        return shown == null ? cell : Cells.number(shown.value(), Math.max(least, decimals));
     }
 }

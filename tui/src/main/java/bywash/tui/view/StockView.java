@@ -32,6 +32,8 @@ public final class StockView {
             out.add(Passage.plain("", "No fish on record. Press n and enter the fish that went in."));
         } else {
             season.cohorts().forEach(c -> cohort(out, c, frame));
+            out.addAll(SpeciesView.from(frame, season.cohorts()));
+            out.add(Passage.plain("", ""));
         }
         if (season != null && !season.remarks().isEmpty()) {
             List<String> remarks = season.remarks();
@@ -61,12 +63,17 @@ public final class StockView {
         Density density = c.density();
         if (density != null) {
             Tone tone = density.overGuide() ? Tone.WARNING : Tone.PLAIN;
-            out.add(new Passage("Density", (density.overGuide() ? "! " : "") + density.words(), tone));
+            out.add(new Passage(
+                    "Density", (density.overGuide() ? "! " : "") + density.words() + source(density), tone));
         }
         if (!c.harvests().isEmpty()) {
             out.add(Passage.plain("Harvest", harvest(c)));
         }
         out.add(Passage.plain("", ""));
+    }
+
+    private static String source(Density density) {
+        return density.source().isEmpty() ? "" : " (" + density.source() + ")";
     }
 
     private static String head(CohortStatus c) {

@@ -50,6 +50,7 @@ public final class UsWords {
             case "g" -> new Shown(value / G_PER_OUNCE, "oz");
             case "kg" -> new Shown(value * LB_PER_KG, "lb");
             case "m2" -> new Shown(value * FT2_PER_M2, "ft2");
+            case "kg/m3" -> new Shown(value * LB_PER_KG / (1000 * GALLON_PER_L), "lb/gal");
             case "L" -> new Shown(value * GALLON_PER_L, "gal");
             case "L/min" -> new Shown(value * GALLON_PER_L, "gal/min");
             case "mm" -> new Shown(value / 25.4, "in");

@@ -19,6 +19,7 @@ import bywash.rules.event.EngineEvent.WatchStarted;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.MaintenanceEnd;
 import bywash.rules.event.OperatorEntry.MaintenanceStart;
+import bywash.rules.event.OperatorEntry.StockingChange;
 import bywash.rules.event.OperatorEntry.Withdraw;
 import bywash.rules.event.Reading;
 import bywash.rules.husbandry.season.SeasonLedger;
@@ -112,7 +113,9 @@ public final class Engine {
             careRules.entry(acted.entry());
             OperatorEntry undone = acted.entry() instanceof Withdraw withdraw ? season.named(withdraw) : null;
             season.book(acted.entry());
-            if (undone != null) {
+            if (acted.entry() instanceof StockingChange) {
+                stocking = season.stocking(); // one entered late does not undo a newer one
+            } else if (undone != null) {
                 stocking = entryRules.withdrawn(acted.entry().at(), undone, season, stocking);
             }
             fish();

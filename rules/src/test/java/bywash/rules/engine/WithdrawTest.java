@@ -113,5 +113,8 @@ class WithdrawTest {
         assertEquals(Stocking.FISHLESS, engine.snapshot().stocking());
         enter(new Withdraw(at(1), "stocking", at(0), 1, ""));
         assertEquals(Stocking.FISH, engine.snapshot().stocking());
+        enter(new StockingChange(at(10), Stocking.FISHLESS));
+        enter(new StockingChange(at(5), Stocking.FISH));
+        assertEquals(Stocking.FISHLESS, engine.snapshot().stocking());
     }
 }

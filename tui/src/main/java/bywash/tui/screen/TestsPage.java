@@ -37,6 +37,7 @@ final class TestsPage extends FormPage {
         for (TestKind kind : TestKind.values()) {
             fields.add(Field.number(kind.label(), kind.unit()));
         }
+        fields.add(Field.text("When"));
         return fields;
     }
 
@@ -57,7 +58,9 @@ final class TestsPage extends FormPage {
 
     @Override
     protected String hint(Frame frame, Filled filled, int field) {
-        return field == 0 ? "" : TestSheet.hint(frame, filled.text(0), TestKind.values()[field - 1]);
+        return field == 0 || field > TestKind.values().length
+                ? ""
+                : TestSheet.hint(frame, filled.text(0), TestKind.values()[field - 1]);
     }
 
     @Override

@@ -107,12 +107,20 @@ public final class TestSheet {
                         + " ago";
     }
 
-    /** Fields: vessel, then one value a kind; those left open are not entered. */
+    /** Fields: vessel, then one value a kind, when; values left open are not entered. */
     public static FormCheck check(Frame frame, Filled filled) {
         String vessel = filled.text(0);
         List<String> problems = new ArrayList<>();
         List<String> warnings = new ArrayList<>();
         List<OperatorEntry> entries = new ArrayList<>();
+        Instant when = EntryTime.parse(
+                filled.text(1 + TestKind.values().length),
+                frame.now(),
+                frame.snapshot().site().timeZone());
+        if (when == null) {
+            problems.add(EntryTime.RIGHT);
+        }
+        Instant at = when == null ? frame.now() : when;
         for (TestKind kind : TestKind.values()) {
             int field = 1 + kind.ordinal();
             if (filled.blank(field)) {
@@ -122,7 +130,7 @@ public final class TestSheet {
             if (!(value >= 0 && value <= kind.highest())) {
                 problems.add(kind.label() + ": type a number, 0 to " + kind.words(kind.highest()) + ".");
             } else {
-                entries.add(new WaterTest(frame.now(), vessel, kind.word(), value));
+                entries.add(new WaterTest(at, vessel, kind.word(), value));
                 warn(frame, vessel, kind, value, warnings);
             }
         }

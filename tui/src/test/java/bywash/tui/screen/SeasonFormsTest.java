@@ -19,6 +19,7 @@ import bywash.rules.event.OperatorEntry.PhAim;
 import bywash.rules.event.OperatorEntry.Plant;
 import bywash.rules.event.OperatorEntry.ProbeCare;
 import bywash.rules.event.OperatorEntry.StockingChange;
+import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.event.OperatorEntry.Weigh;
 import bywash.rules.event.OperatorEntry.Withdraw;
 import bywash.rules.site.Stocking;
@@ -244,5 +245,14 @@ final class SeasonFormsTest {
         assertEquals("typed twice", first.why());
         assertEquals(1, first.which());
         assertTrue(first.entered().isBefore(NOW));
+    }
+
+    @Test
+    void aTestMadeThisMorningIsEnteredAtItsTime() {
+        assertEquals(
+                List.of(new WaterTest(Instant.parse("2026-05-04T04:15:00Z"), "fish-tank", "ph", 6.8)),
+                press(STOCKED, "n\n" + "v".repeat(7) + "6.8v5:15\n") instanceof Effect.Enter e
+                        ? e.entries()
+                        : List.of());
     }
 }

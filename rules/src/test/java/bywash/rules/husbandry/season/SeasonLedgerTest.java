@@ -5,9 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bywash.rules.event.OperatorEntry;
+import bywash.rules.event.OperatorEntry.CropHarvest;
+import bywash.rules.event.OperatorEntry.Dose;
 import bywash.rules.event.OperatorEntry.Feed;
 import bywash.rules.event.OperatorEntry.FishIn;
 import bywash.rules.event.OperatorEntry.FishLoss;
+import bywash.rules.event.OperatorEntry.Plant;
 import bywash.rules.event.OperatorEntry.StockingChange;
 import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.event.OperatorEntry.Weigh;
@@ -17,9 +21,13 @@ import bywash.rules.husbandry.daily.DayValue;
 import bywash.rules.husbandry.stock.GrowthPeriod;
 import bywash.rules.site.Stocking;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.SplittableRandom;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SeasonLedgerTest {
     private final SeasonLedger season = new SeasonLedger(Sites.site());
@@ -161,5 +169,39 @@ class SeasonLedgerTest {
         assertNotNull(fishless);
         assertEquals("rainbow-trout", fishless.species());
         assertEquals(Stocking.FISHLESS, ledger.stocking());
+    }
+
+    private static OperatorEntry any(SplittableRandom random, double day) {
+        return switch (random.nextInt(8)) {
+            case 0 -> new FishIn(day(day), "c" + random.nextInt(2), "nile-tilapia", 20, 50);
+            case 1 -> new Feed(day(day), random.nextInt(20, 90), 0.32);
+            case 2 -> new FishLoss(day(day), "c" + random.nextInt(2), random.nextInt(1, 4), null);
+            case 3 -> new Weigh(day(day), "c" + random.nextInt(2), false, 5, 5 * random.nextDouble(50, 90), List.of());
+            case 4 -> new Plant(day(day), "bed-1", "lettuce", random.nextDouble(0.1, 0.5));
+            case 5 -> new CropHarvest(day(day), "bed-1", "lettuce", random.nextInt(50, 400), 0.1);
+            case 6 -> new WaterTest(day(day), "fish-tank", "nitrate", random.nextInt(5, 90));
+            default -> new Dose(day(day), "sump", "ammonium-chloride", random.nextInt(2, 20));
+        };
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3, 4, 5})
+    void takenBackInAnyOrderIsAsNeverEntered(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        SeasonLedger all = new SeasonLedger(Sites.site());
+        SeasonLedger standing = new SeasonLedger(Sites.site());
+        List<OperatorEntry> gone = new ArrayList<>();
+        for (int i = 0; i < 60; i++) {
+            OperatorEntry entry = any(random, i / 8.0);
+            all.book(entry);
+            if (random.nextInt(3) == 0) {
+                gone.add(0, entry);
+            } else {
+                standing.book(entry);
+            }
+        }
+        gone.forEach(e -> all.book(new Withdraw(day(8.5), e.word(), e.at(), 1, "")));
+        assertEquals(standing.status(day(9), FISH), all.status(day(9), FISH));
+        assertEquals(gone.size(), all.withdrawals().size());
     }
 }

@@ -15,7 +15,7 @@ public final class UsWords {
     private static final String NUMBER = "([+-]?\\d+(?:\\.\\d+)?)";
     private static final String RANGE = "(?<![\\w.-])" + NUMBER + "(?: (to|and|instead of) " + NUMBER + ")? ";
     private static final String CHEMICAL =
-            "(?! of (?:N\\b|it\\b|nitrogen|ammonia|oxygen|alkalinity|potassium|calcium|phos|nitric|hydro|sul|citric|sodium|asc|thio)"
+            "(?! of (?:N\\b|it\\b|nitrogen|ammoni|oxygen|alkalinity|potassium|calcium|phos|nitric|hydro|sul|citric|sodium|asc|thio)"
                     + "| a day as CaCO3|, pH | in all)";
 
     private static final Pattern AMOUNT = Pattern.compile(RANGE + "g\\b" + CHEMICAL);

@@ -21,6 +21,7 @@ final class UsWordsTest {
             cool the water by 1.4 Cel | cool the water by 2.5 F
             4.4 g of ammonia nitrogen, 95 to 188 g of oxygen | 4.4 g of ammonia nitrogen, 95 to 188 g of oxygen
             61.9 g, pH 6.31 to 6.47, alkalinity 51 mg/L after | 61.9 g, pH 6.31 to 6.47, alkalinity 51 mg/L after
+            11.8 g of ammonium chloride, pure, or 60.4 g of pellets | 11.8 g of ammonium chloride, pure, or 2.1 oz of pellets
             the beds take 0.24 to 0.48 g of N a day | the beds take 0.24 to 0.48 g of N a day
             uses 19.1 g a day as CaCO3, 9.9 mg/L a day | uses 19.1 g a day as CaCO3, 9.9 mg/L a day
             fed on 2026-04-14; 37 g of feed a fish since | fed on 2026-04-14; 1.3 oz of feed a fish since

@@ -58,7 +58,7 @@ public final class FishReturn {
     private void probe(String quantity, Need need, String unit) {
         Band band = species.band(need).map(b -> b.band()).orElse(null);
         Seen seen = water.probes().apply(quantity);
-        String what = quantity.replace('-', ' ');
+        String what = quantity.equals("ph") ? "pH" : quantity.replace('-', ' ');
         if (band == null) {
             items.add(new CheckItem(what, "no band known for " + species.id(), words(seen, unit), Answer.NOT_KNOWN));
             return;

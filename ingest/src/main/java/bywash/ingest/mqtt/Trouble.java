@@ -68,6 +68,8 @@ record Trouble(String words, boolean refusal, boolean version) {
         String why;
         if (text.contains("No name matching") || text.contains("No subject alternative")) {
             why = "its certificate is for another name; check the host in url";
+        } else if (text.contains("NotAfter") || text.contains("NotBefore")) {
+            why = "its certificate has expired or is not valid yet; renew it, or set the clock of this machine";
         } else if (text.contains("PKIX") || text.contains("unable to find valid certification path")) {
             why = "its certificate is not trusted; check ca-file";
         } else if (text.contains("not an SSL/TLS record") || text.contains("Unsupported or unrecognized SSL message")) {

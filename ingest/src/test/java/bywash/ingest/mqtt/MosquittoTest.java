@@ -102,6 +102,17 @@ class MosquittoTest {
     }
 
     @Test
+    void refusesACertificateThatHasExpired() throws Exception {
+        TestCertificates made = TestCertificates.make(dir, "localhost");
+        made.expire(dir, "localhost");
+        try (Mosquitto broker = new Mosquitto(dir, "allow_anonymous true\n" + made.mosquittoLines())) {
+            refused(
+                    settings("mqtts://localhost:" + broker.port, made.ca()),
+                    "its certificate has expired or is not valid yet; renew it, or set the clock of this machine");
+        }
+    }
+
+    @Test
     void showsItsOwnCertificateWhereTheBrokerAsks() throws Exception {
         TestCertificates made = TestCertificates.make(dir, "localhost");
         String asks = "allow_anonymous true\nrequire_certificate true\ncafile " + made.ca() + "\n";

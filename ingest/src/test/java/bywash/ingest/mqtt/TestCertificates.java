@@ -32,6 +32,14 @@ record TestCertificates(Path ca, Path server, Path key, Path client, Path client
         return made;
     }
 
+    /** Makes the server's certificate anew, one that ran out two days ago. */
+    void expire(Path dir, String host) throws Exception {
+        keytool(
+                dir.resolve("keys.p12"),
+                "-gencert -rfc -alias ca -startdate -4d -validity 2 -ext SAN=dns:" + host + " -infile "
+                        + dir.resolve("server.csr") + " -outfile " + server);
+    }
+
     private static void sign(Path store, String alias, String name, Path certificate) throws Exception {
         Path request = store.resolveSibling(alias + ".csr");
         keytool(store, "-genkeypair -alias " + alias + " -keyalg EC -dname CN=" + name + " -validity 2");

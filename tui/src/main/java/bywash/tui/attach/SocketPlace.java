@@ -1,5 +1,6 @@
 package bywash.tui.attach;
 
+import bywash.ingest.text.OwnFiles;
 import java.io.IOException;
 import java.net.StandardProtocolFamily;
 import java.net.UnixDomainSocketAddress;
@@ -7,7 +8,6 @@ import java.nio.channels.ServerSocketChannel;
 import java.nio.channels.SocketChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.attribute.PosixFilePermissions;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -35,13 +35,15 @@ public final class SocketPlace {
         if (folder == null) {
             throw new IOException(path + " has no folder");
         }
-        Files.createDirectories(folder);
-        Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwx------"));
+        OwnFiles.folder(folder);
+        OwnFiles.mustBeOurs(state.toAbsolutePath().normalize());
+        OwnFiles.mustBeOurs(folder);
+        OwnFiles.close(folder);
         Files.deleteIfExists(path);
         ServerSocketChannel server = ServerSocketChannel.open(StandardProtocolFamily.UNIX);
         try {
             server.bind(UnixDomainSocketAddress.of(path));
-            Files.setPosixFilePermissions(path, PosixFilePermissions.fromString("rw-------"));
+            OwnFiles.closeFile(path);
             return server;
         } catch (IOException e) {
             server.close();
@@ -54,12 +56,17 @@ public final class SocketPlace {
     }
 
     /**
-     * Connects to the watch of a site.
+     * Connects to the watch of a site, in a folder that is ours: what another user put there could write anything to our
+     * terminal.
      *
      * @throws NoWatch where none runs
      */
     static SocketChannel connect(Path state, String siteId) throws IOException {
         Path path = path(state, siteId);
+        Path folder = path.getParent();
+        if (folder != null && Files.exists(folder)) {
+            OwnFiles.mustBeOurs(folder);
+        }
         SocketChannel channel = SocketChannel.open(StandardProtocolFamily.UNIX);
         try {
             channel.connect(UnixDomainSocketAddress.of(path));

@@ -14,11 +14,15 @@ import java.nio.channels.ServerSocketChannel;
 import java.nio.channels.SocketChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.locks.LockSupport;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -28,6 +32,8 @@ public final class WatchServer implements AutoCloseable {
     private static final int MOST_CALLERS = 16;
     private static final int LONGEST_REQUEST = 65_536;
     private static final long PATIENCE_S = 10;
+    /** After a fault in taking a call, so that one that lasts does not fill the log. */
+    private static final long PAUSE_MS = 1000;
 
     private final Path state;
     private final String siteId;
@@ -35,7 +41,10 @@ public final class WatchServer implements AutoCloseable {
     private final ServerSocketChannel server;
     private final Set<SocketChannel> callers = ConcurrentHashMap.newKeySet();
 
-    private WatchServer(Path state, String siteId, WatchHost host, ServerSocketChannel server) {
+    private final Duration patience;
+
+    private WatchServer(Path state, String siteId, WatchHost host, ServerSocketChannel server, Duration patience) {
+        this.patience = patience;
         this.state = state;
         this.siteId = siteId;
         this.host = host;
@@ -44,7 +53,12 @@ public final class WatchServer implements AutoCloseable {
 
     /** Begins to listen. */
     public static WatchServer start(Path state, String siteId, WatchHost host) throws IOException {
-        WatchServer server = new WatchServer(state, siteId, host, SocketPlace.listen(state, siteId));
+        return start(state, siteId, host, Duration.ofSeconds(PATIENCE_S));
+    }
+
+    /** @param patience how long a caller may say nothing before it asks */
+    static WatchServer start(Path state, String siteId, WatchHost host, Duration patience) throws IOException {
+        WatchServer server = new WatchServer(state, siteId, host, SocketPlace.listen(state, siteId), patience);
         daemon(server::accept, "attach");
         return server;
     }
@@ -65,20 +79,39 @@ public final class WatchServer implements AutoCloseable {
                 return;
             } catch (IOException e) {
                 LOG.warn("a caller was not heard", e);
+                LockSupport.parkNanos(TimeUnit.MILLISECONDS.toNanos(PAUSE_MS));
             }
         }
     }
 
+    /** Whoever calls and asks for nothing takes a place from others; it is theirs for a while only. */
+    private void hurry(SocketChannel caller, AtomicBoolean asked) {
+        CompletableFuture.delayedExecutor(patience.toMillis(), TimeUnit.MILLISECONDS)
+                .execute(() -> {
+                    if (!asked.get()) {
+                        callers.remove(caller);
+                        try {
+                            caller.close();
+                        } catch (IOException e) {
+                            LOG.debug("not closed", e);
+                        }
+                    }
+                });
+    }
+
     private void serve(SocketChannel caller) {
+        AtomicBoolean asked = new AtomicBoolean();
+        hurry(caller, asked);
         try (caller) {
             InputStream in = SocketStreams.input(caller);
             OutputStream out = SocketStreams.output(caller);
             Request request;
             try {
+                request = Request.read(line(in));
+                asked.set(true);
                 if (callers.size() > MOST_CALLERS) {
                     throw new IOException(MOST_CALLERS + " are attached already; let one leave");
                 }
-                request = Request.read(line(in));
             } catch (IOException e) {
                 answer(out, new Answer(false, String.valueOf(e.getMessage())));
                 return;

@@ -1,5 +1,6 @@
 package bywash.tui.command;
 
+import bywash.ingest.text.OwnFiles;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -9,6 +10,7 @@ import java.util.logging.Level;
 import java.util.logging.LogManager;
 import java.util.logging.Logger;
 import java.util.logging.SimpleFormatter;
+import java.util.stream.Stream;
 
 /** Sends the log to a file, never to the screen: warnings of libraries, and our own from information up. */
 final class LogFile {
@@ -24,8 +26,15 @@ final class LogFile {
         OURS.setLevel(Level.INFO);
         try {
             Path folder = StateFolder.standard();
-            Files.createDirectories(folder);
+            OwnFiles.folder(folder);
+            OwnFiles.close(folder);
             Handler file = new FileHandler(folder.resolve("bywash.log").toString(), BYTES, FILES, true);
+            try (Stream<Path> all = Files.list(folder)) {
+                for (Path log : all.filter(p -> p.getFileName().toString().startsWith("bywash.log"))
+                        .toList()) {
+                    OwnFiles.closeFile(log);
+                }
+            }
             file.setFormatter(new SimpleFormatter());
             root.addHandler(file);
         } catch (IOException e) {

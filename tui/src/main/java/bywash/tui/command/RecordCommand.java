@@ -9,6 +9,7 @@ import bywash.ingest.recording.RecordedLine.Message;
 import bywash.ingest.recording.RecordingWriter;
 import bywash.ingest.site.ProbeBinding;
 import bywash.ingest.site.SiteFile;
+import bywash.ingest.text.OwnFiles;
 import bywash.ingest.text.PlainText;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -94,7 +95,8 @@ final class RecordCommand implements Callable<Integer> {
         if (Files.exists(file)) {
             throw new IOException(file + " stands already; name a new file");
         }
-        OutputStream out = Files.newOutputStream(file, StandardOpenOption.CREATE_NEW);
+        OwnFiles.file(file);
+        OutputStream out = Files.newOutputStream(file, StandardOpenOption.WRITE);
         return file.toString().endsWith(".gz") ? new GZIPOutputStream(out, 8192, true) : out;
     }
 

@@ -10,9 +10,15 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 
-/** Reads keys on a thread of its own, because only a blocking read notices that the other end is gone. */
+/**
+ * Reads keys on a thread of its own, because only a blocking read notices that the other end is gone. Keys that come faster
+ * than anybody can type are lost beyond a bound.
+ */
 final class KeyReader {
-    private final BlockingQueue<KeyPress> keys = new LinkedBlockingQueue<>();
+    private static final int MOST_WAITING = 256;
+
+    private final BlockingQueue<KeyPress> keys = new LinkedBlockingQueue<>(MOST_WAITING);
+    private volatile boolean ended;
     private final Terminal terminal;
 
     KeyReader(Terminal terminal) {
@@ -29,20 +35,27 @@ final class KeyReader {
         try {
             KeyStroke stroke = terminal.readInput();
             while (stroke != null && stroke.getKeyType() != KeyType.EOF) {
-                keys.add(KeyPress.from(stroke));
+                keys.offer(KeyPress.from(stroke)); // lost where too many wait
                 stroke = terminal.readInput();
             }
         } catch (IOException | RuntimeException e) {
             // The line is gone, or the terminal was closed under us: both end in the hang-up below.
         }
-        keys.add(KeyPress.of(KeyPress.Kind.HANG_UP));
+        ended = true;
+        keys.offer(KeyPress.of(KeyPress.Kind.HANG_UP));
+    }
+
+    /** Whether more keys wait. */
+    boolean more() {
+        return !keys.isEmpty();
     }
 
     /** The next key, or null when none comes in time. */
     @Nullable
     KeyPress await(Duration patience) {
         try {
-            return keys.poll(Math.max(0, patience.toNanos()), TimeUnit.NANOSECONDS);
+            KeyPress key = keys.poll(Math.max(0, patience.toNanos()), TimeUnit.NANOSECONDS);
+            return key == null && ended ? KeyPress.of(KeyPress.Kind.HANG_UP) : key;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             return KeyPress.of(KeyPress.Kind.HANG_UP);

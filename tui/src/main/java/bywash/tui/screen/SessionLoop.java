@@ -16,7 +16,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
-/** Asks for a frame at most 4 times a second, acts on keys at once, draws when there is something new to see. */
+/** Asks for a frame at most 4 times a second, acts on keys at once, draws when all keys that wait are acted on. */
 final class SessionLoop {
     private static final long FRAME_NANOS = Duration.ofMillis(250).toNanos();
 
@@ -53,13 +53,15 @@ final class SessionLoop {
         draw(frame);
         ring(frame);
         boolean here = true;
+        boolean unseen = false;
         while (here) {
             KeyPress key = keys.await(Duration.ofNanos(FRAME_NANOS - (System.nanoTime() - asked)));
             boolean changed = key != null;
             if (key != null) {
                 here = act(model.handle(key, frame));
             }
-            if (System.nanoTime() - asked >= FRAME_NANOS) {
+            boolean due = System.nanoTime() - asked >= FRAME_NANOS;
+            if (due) {
                 asked = System.nanoTime();
                 Frame next = frames.get();
                 changed |= differs(frame, next);
@@ -67,7 +69,9 @@ final class SessionLoop {
                 ring(frame);
             }
             changed |= resized();
-            if (here && changed) {
+            unseen |= changed;
+            if (here && unseen && (due || !keys.more())) {
+                unseen = false;
                 draw(frame);
             }
         }

@@ -76,7 +76,7 @@ public final class CommandOutlet implements Outlets.Outlet, AutoCloseable {
     private synchronized void fail(String why) {
         trouble = "notify command: " + why;
         failed++;
-        LOG.warn("{}: {}", command, why);
+        LOG.warn("notify command: {}", why); // the command itself may hold a password
     }
 
     private void run() {

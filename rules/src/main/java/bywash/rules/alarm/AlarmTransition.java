@@ -21,7 +21,7 @@ public record AlarmTransition(
         String message,
         Map<String, Object> values) {
     /** Key of the value that says the how-manieth call this is; only from the second on. */
-    static final String ANNOUNCEMENT = "announcement";
+    public static final String ANNOUNCEMENT = "announcement";
 
     public AlarmTransition {
         values = Collections.unmodifiableMap(new LinkedHashMap<>(values));

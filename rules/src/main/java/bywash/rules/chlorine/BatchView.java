@@ -147,11 +147,14 @@ public record BatchView(
         return hours > LONGEST_H ? null : at.plusSeconds(StrictMath.round(hours * 3600));
     }
 
+    private static String ago(Duration since) {
+        return since.toHours() < 2 ? since.toMinutes() + " min ago" : since.toHours() + " h ago";
+    }
+
     private static String words(Instant at, Known k, Safety safety) {
         String filled = k.filledAt == null
                 ? "no filling on record"
-                : (k.declared ? "filled " : "filled without an entry ")
-                        + Duration.between(k.filledAt, at).toHours() + " h ago";
+                : (k.declared ? "filled " : "filled without an entry ") + ago(Duration.between(k.filledAt, at));
         return switch (safety) {
             case NO_DISINFECTANT -> "the mains carries no disinfectant";
             case CONFIRMED -> "tested free of chlorine" + ammonia(k);

@@ -200,7 +200,7 @@ public final class ResidualTracker {
         double high = residual.highMgL() * 1000;
         Posterior posterior = new Posterior(residual, unseen(at), acuteUgL);
         List<String> lines = new ArrayList<>();
-        lines.add(balanceWords() + " (alone " + Figures.of(100 * posterior.passed(), 0) + " %)");
+        lines.add(balanceWords() + "; by this alone the chance is " + Figures.of(100 * posterior.passed(), 0) + " %");
         Evidence evidence = new Evidence(signals, site.mains());
         double arrived = likely > 0.1 ? StrictMath.min(2, laggedMgL * 1000 / likely) : 1;
         double share = StrictMath.min(1, balance.enteredL() / balance.systemL().likelyL());

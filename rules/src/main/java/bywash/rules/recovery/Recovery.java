@@ -86,7 +86,7 @@ public final class Recovery {
             if (last == null
                     || last.at().isBefore(at.minus(DAY.plus(DAY.dividedBy(2))))
                     || last.at().isBefore(began)) {
-                missing.add("a test of " + quantity + " of the last day");
+                missing.add("a test of " + quantity.replace('-', ' ') + " of the last day");
             } else if (elevated(at, quantity)) {
                 missing.add(quantity + " back from " + String.format(Locale.ROOT, "%.2f mg/L", last.value()));
             }
@@ -154,7 +154,8 @@ public final class Recovery {
         String since = from.equals(began)
                 ? ""
                 : ", elevated " + Duration.between(from, at).toDays() + " d ago";
-        return "Day " + day + " after the incident" + since + "; recovered after a week without elevation.";
+        return "Day " + day + " after the incident" + since
+                + "; it counts as recovered after a week without elevation.";
     }
 
     private List<DueTest> schedule(Instant at) {

@@ -39,7 +39,9 @@ public record Marks(List<Mark> all) {
     }
 
     private static boolean shown(Event event) {
-        return !(event instanceof Event.Alarm alarm) || alarm.transition().state() == AlarmState.UNACKNOWLEDGED;
+        return !(event instanceof Event.Alarm alarm)
+                || (alarm.transition().state() == AlarmState.UNACKNOWLEDGED
+                        && !alarm.transition().again());
     }
 
     /** The row of signs; an alarm hides an entry in the same column. */

@@ -26,6 +26,8 @@ public record Series(
         Scale scale,
         @Nullable Band band) {
 
+    private static final int JUST_BEFORE = 2;
+
     public Series {
         slices = List.copyOf(slices);
         columns = List.copyOf(columns);
@@ -64,8 +66,22 @@ public record Series(
         }
         Bucket bucket = columns.get(column);
         if (bucket.count() == 0) {
-            return "no reading";
+            return before(column, units);
         }
+        return words(bucket, units);
+    }
+
+    /** The newest column is often empty yet; what stood just before it is what the grower asks for. */
+    private String before(int column, DisplayUnits units) {
+        for (int i = column - 1; i >= Math.max(0, column - JUST_BEFORE); i--) {
+            if (columns.get(i).count() > 0) {
+                return words(columns.get(i), units) + ", just before";
+            }
+        }
+        return "no reading";
+    }
+
+    private String words(Bucket bucket, DisplayUnits units) {
         String mean = units.value(quantity, bucket.mean());
         String low = units.value(quantity, bucket.low());
         String high = units.value(quantity, bucket.high());

@@ -41,6 +41,8 @@ import picocli.CommandLine.Spec;
         footer = {"", "Exit codes: 0 good, 2 usage, 5 broker."})
 final class DemoCommand implements Callable<Integer> {
     private static final long STOP_MS = 1000;
+    /** How far time goes on for an entry made when the story is over: past what late readings are waited for. */
+    private static final Duration AFTER = Duration.ofSeconds(5);
 
     @Spec
     private CommandSpec spec;
@@ -95,7 +97,14 @@ final class DemoCommand implements Callable<Integer> {
             Thread demo = ScreenRun.daemon(() -> publish(broker, story, clock, watch, up), "demo");
             demo.start();
             int code = ScreenRun.show(
-                    () -> ScreenRun.frame(watch.latest(), trends, log), Entries.unkept(watch::enter), err);
+                    () -> ScreenRun.frame(watch.latest(), trends, log),
+                    Entries.unkept(entry -> {
+                        watch.enter(entry);
+                        if (!demo.isAlive()) {
+                            clock.holdAt(clock.instant().plus(AFTER)); // or it would never take effect
+                        }
+                    }),
+                    err);
             demo.interrupt();
             demo.join(STOP_MS);
             return code;
@@ -127,6 +136,7 @@ final class DemoCommand implements Callable<Integer> {
                     watch.enter(entry.entry());
                 }
             }
+            watch.note("demo over");
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }

@@ -41,7 +41,11 @@ final class AlarmsPane {
     static void line(Picture picture, int row, int column, int width, AlarmLine alarm, boolean chosen) {
         Style style = chosen ? Style.SELECTED : Style.of(alarm.tone());
         String pointer = chosen ? String.valueOf(picture.glyphs().pointer()) : " ";
-        String start = pointer + (alarm.follows() ? "  " : "") + alarm.mark() + " " + alarm.name();
+        String start = pointer
+                + (alarm.follows() ? "  " : "")
+                + alarm.mark()
+                + " ".repeat(3 - alarm.mark().length())
+                + alarm.name();
         String end = " " + alarm.state() + " " + alarm.since();
         if (start.length() + end.length() > width) {
             end = " " + alarm.state();

@@ -10,6 +10,9 @@ import java.util.stream.Collectors;
 /** The top and the bottom line, the same on every page. */
 final class Bars {
     private static final int NARROW = 60;
+    /** The site's name gives way first, down to this. */
+    private static final int LEAST_SITE = 6;
+
     private static final List<String> STAY = List.of("ack", "pages", "help");
 
     /** Between keys; nearer where they would not all fit. */
@@ -30,13 +33,21 @@ final class Bars {
             piece(picture, column, room, head.feedUp() ? head.site() : head.feed(), Style.of(head.feedTone()));
             return;
         }
-        column = piece(picture, column, room, head.site(), Style.STRONG);
+        String counts = (silent ? "bell off  " : "") + head.counts();
+        int others = head.time().length()
+                + 2
+                + head.feed().length()
+                + 2
+                + counts.strip().length();
+        int site = Math.max(LEAST_SITE, Math.min(head.site().length(), room - others - 3));
+        column = piece(picture, column, room, clipped(head.site(), site), Style.STRONG);
         column = piece(picture, column, room, head.time(), Style.PLAIN);
         column = piece(picture, column, room, head.feed(), Style.of(head.feedTone()));
-        String counts = head.counts() + (silent ? "  bell off" : "");
-        if (column + counts.length() <= room) {
-            piece(picture, column, room, counts, Style.PLAIN);
-        }
+        piece(picture, column, room, counts.strip(), Style.PLAIN);
+    }
+
+    private static String clipped(String text, int width) {
+        return text.length() <= width ? text : text.substring(0, width - 1) + "~";
     }
 
     private static int piece(Picture picture, int column, int room, String text, Style style) {

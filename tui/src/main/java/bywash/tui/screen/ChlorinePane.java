@@ -5,7 +5,7 @@ import bywash.tui.view.Tone;
 
 /** The chlorine estimate with its range, the criteria it is held against, and its evidence. */
 final class ChlorinePane {
-    /** From this width on its evidence stands here too; else only in the alarm in full. */
+    /** From this width on its evidence stands here too; else on its page. */
     private static final int ROOMY = 50;
 
     private ChlorinePane() {}
@@ -16,7 +16,7 @@ final class ChlorinePane {
 
     static void draw(Picture picture, int row, int width, int rows, ChlorineView view) {
         picture.heading(row, 0, width, "CHLORINE estimate");
-        lines(view, width).drawFirst(picture, row + 1, rows, "[more]");
+        lines(view, width).drawFirst(picture, row + 1, rows, "[x: more]");
     }
 
     private static Lines lines(ChlorineView view, int width) {

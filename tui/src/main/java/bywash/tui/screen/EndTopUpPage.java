@@ -1,5 +1,6 @@
 package bywash.tui.screen;
 
+import bywash.rules.detect.TopUp;
 import bywash.rules.event.OperatorEntry.TopUpEnd;
 import bywash.tui.view.Frame;
 import bywash.tui.view.TopUpProgress;
@@ -24,7 +25,8 @@ final class EndTopUpPage extends ScrollPage {
 
     @Override
     protected String heading(Frame frame) {
-        return "END THE TOP-UP";
+        TopUp topUp = frame.snapshot().topUp();
+        return topUp == null ? "NO TOP-UP" : topUp.endedAt() == null ? "END THE TOP-UP" : "TOP-UP ENDED";
     }
 
     @Override
@@ -34,7 +36,7 @@ final class EndTopUpPage extends ScrollPage {
     }
 
     private Effect end(Frame frame) {
-        var topUp = frame.snapshot().topUp();
+        TopUp topUp = frame.snapshot().topUp();
         if (topUp == null || topUp.endedAt() != null) {
             return new Effect.Say("No top-up is running.");
         }

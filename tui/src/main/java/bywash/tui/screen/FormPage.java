@@ -13,6 +13,9 @@ import org.jspecify.annotations.Nullable;
  */
 public abstract class FormPage implements Page {
     private static final int TYPED = 8;
+    /** Kept free in the heading for what is above and below. */
+    private static final int PLACE = 12;
+
     private static final int LEAST_CONTENT = 16;
 
     private List<Field> fields = List.of();
@@ -142,7 +145,9 @@ public abstract class FormPage implements Page {
         }
         lines.gap();
         said(lines, frame, filled);
-        body.heading(0, 0, body.width(), title().toUpperCase(java.util.Locale.ROOT) + "  " + purpose());
+        String heading = title().toUpperCase(java.util.Locale.ROOT);
+        boolean room = heading.length() + purpose().length() + PLACE <= body.width();
+        body.heading(0, 0, body.width(), room ? heading + "  " + purpose() : heading);
         int rows = body.height() - 1;
         int top = Math.max(0, Math.min(at + 2 - rows, lines.size() - rows));
         lines.drawUnder(body, 0, top, rows);

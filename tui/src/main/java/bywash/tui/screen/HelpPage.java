@@ -52,6 +52,9 @@ final class HelpPage extends ScrollPage {
             first = false;
             Words.wrap(section.name(), width).forEach(lines::heading);
             for (Binding binding : section.keys()) {
+                if (binding.sentence().isEmpty()) {
+                    continue; // said with another key
+                }
                 lines.add(binding.labels(), INDENT, binding.sentence(), Style.PLAIN);
             }
         }

@@ -83,8 +83,15 @@ final class LogPage extends ScrollPage {
                                 "Alarms and entries, alarms raised, alarms, entries",
                                 this::turn),
                         Binding.moves(
-                                KeyPress.Kind.ENTER, "search", "Search for words: type them, then Enter", this::search),
-                        Binding.moves(KeyPress.of('d'), "date", "Go to a date: type it, then Enter", this::ask),
+                                KeyPress.Kind.ENTER,
+                                "search",
+                                "Search for words: type them, then Enter, or Esc for all",
+                                this::search),
+                        Binding.moves(
+                                KeyPress.of('d'),
+                                "date",
+                                "Go to a date: type it, then Enter; no date is now",
+                                this::ask),
                         Binding.of(KeyPress.Kind.LEFT, "", "A day further back", f -> day(f, -1)),
                         Binding.of(KeyPress.Kind.RIGHT, "", "A day nearer to now", f -> day(f, 1)));
         };

@@ -39,6 +39,7 @@ final class Pages {
                 new TopUpPage(),
                 new EndTopUpPage(),
                 new SheetPage(),
+                new ChlorinePage(),
                 new BatchesPage(),
                 new RecoveryPage(),
                 new EntriesPage(forms),

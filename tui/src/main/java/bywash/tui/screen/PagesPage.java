@@ -6,8 +6,7 @@ import java.util.function.Supplier;
 
 /** The list of pages, with the letter that opens each. */
 final class PagesPage extends ScrollPage {
-    private static final int INDENT = 4;
-    private static final int TITLE = 24;
+    private static final int INDENT = 23;
 
     private final Supplier<List<Page>> pages;
 
@@ -41,8 +40,7 @@ final class PagesPage extends ScrollPage {
         for (Page page : pages.get()) {
             Character letter = page.letter();
             if (letter != null) {
-                String pad = " ".repeat(Math.max(1, TITLE - page.title().length()));
-                lines.add(String.valueOf((char) letter), INDENT, page.title() + pad + page.purpose(), Style.PLAIN);
+                lines.add(letter + "   " + page.title(), INDENT, page.purpose(), Style.PLAIN);
             }
         }
         return lines;

@@ -11,12 +11,15 @@ import bywash.tui.view.Words;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 
 /** Where a replay stands, with the keys that pause, speed, step it and take it to the next alarm. */
 final class ReplayPage implements Page {
     private static final String LIVE = "This is no replay; live water cannot be paused.";
     private static final int SIDE = 2;
+    private static final DateTimeFormatter SECONDS = DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
 
     /** Those that work on every page. */
     static List<Binding> everywhere() {
@@ -73,7 +76,8 @@ final class ReplayPage implements Page {
         }
         ZoneId zone = frame.snapshot().site().timeZone();
         int cells = Math.max(1, body.width() - 2 * SIDE);
-        String state = playback.state().word() + ", " + playback.pace() + "   Space pause   j next alarm";
+        String state = playback.state().word() + ", " + playback.pace() + "   Space "
+                + (playback.state() == Playback.State.PAUSED ? "go on" : "pause") + "   j next alarm";
         body.put(2, 0, body.width(), state, Style.STRONG);
         body.put(3, SIDE - 1, "[" + body.glyphs().bar(playback.share(), cells) + "]", Style.PLAIN);
         body.put(4, SIDE, alarms(frame, playback, cells), Style.PLAIN);
@@ -81,7 +85,8 @@ final class ReplayPage implements Page {
         String to = Words.clock(playback.to(), frame.at(), zone);
         body.put(5, SIDE, body.width() / 2, from, Style.PLAIN);
         body.putBefore(5, body.width() - SIDE, to, Style.PLAIN);
-        String left = Words.span(playback.at(), playback.to()) + " of the recording left";
+        String left = "at " + SECONDS.format(playback.at().atZone(zone)) + ", "
+                + Words.span(playback.at(), playback.to()) + " of the recording left";
         body.put(6, SIDE, body.width() - SIDE, left, Style.PLAIN);
         List<LogLine> raised = new LogFilter(LogFilter.Kind.RAISED, "").lines(frame);
         if (body.height() > 10) {
@@ -93,7 +98,9 @@ final class ReplayPage implements Page {
     private static String alarms(Frame frame, Playback playback, int cells) {
         char[] marks = " ".repeat(cells).toCharArray();
         for (Event event : frame.log().newestFirst()) {
-            if (event instanceof Event.Alarm alarm && alarm.transition().state() == AlarmState.UNACKNOWLEDGED) {
+            if (event instanceof Event.Alarm alarm
+                    && alarm.transition().state() == AlarmState.UNACKNOWLEDGED
+                    && !alarm.transition().again()) {
                 marks[cell(playback, event.at(), cells)] = '!';
             }
         }

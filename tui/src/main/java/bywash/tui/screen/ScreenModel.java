@@ -165,13 +165,14 @@ public final class ScreenModel {
     private List<Section> help() {
         List<Section> sections = new ArrayList<>();
         Page from = under.isEmpty() ? page : under.peek();
-        sections.add(new Section("ON " + from.title().toUpperCase(Locale.ROOT), from.keys()));
+        sections.add(new Section("ON " + from.title().toUpperCase(Locale.ROOT), besidesScrolling(from)));
         sections.add(new Section("ON EVERY PAGE", pages.everywhere(false)));
         sections.add(new Section("AFTER a", acknowledging.keys()));
+        sections.add(new Section("ON PAGES LONGER THAN THE SCREEN", new HelpPage(List::of).scrolling()));
         Map<List<String>, List<Page>> alike = new LinkedHashMap<>();
         for (Page other : pages.all()) {
             if (other != from) {
-                List<String> keys = other.keys().stream()
+                List<String> keys = besidesScrolling(other).stream()
                         .map(b -> b.labels() + b.sentence())
                         .toList();
                 alike.computeIfAbsent(keys, k -> new ArrayList<>()).add(other);
@@ -179,9 +180,12 @@ public final class ScreenModel {
         }
         alike.values().forEach(same -> {
             String names = same.stream().map(Page::title).collect(Collectors.joining(", "));
-            sections.add(new Section(
-                    "ON " + names.toUpperCase(Locale.ROOT), same.get(0).keys()));
+            sections.add(new Section("ON " + names.toUpperCase(Locale.ROOT), besidesScrolling(same.get(0))));
         });
         return sections;
+    }
+
+    private static List<Binding> besidesScrolling(Page page) {
+        return page instanceof ScrollPage scroll ? scroll.ownKeys() : page.keys();
     }
 }

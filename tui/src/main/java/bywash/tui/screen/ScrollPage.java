@@ -20,6 +20,13 @@ public abstract class ScrollPage implements Page {
     @Override
     public final List<Binding> keys() {
         List<Binding> keys = new java.util.ArrayList<>(ownKeys());
+        keys.addAll(scrolling());
+        return List.copyOf(keys);
+    }
+
+    /** The keys that scroll, the same on each such page. */
+    final List<Binding> scrolling() {
+        List<Binding> keys = new java.util.ArrayList<>();
         keys.add(Binding.moves(KeyPress.Kind.DOWN, all > rows ? "scroll" : "", "Scroll down", () -> scroll(1)));
         keys.add(Binding.moves(KeyPress.Kind.UP, "", "Scroll up", () -> scroll(-1)));
         keys.add(Binding.moves(KeyPress.Kind.PAGE_DOWN, "", "Scroll a page down", () -> scroll(rows - 1)));

@@ -4,6 +4,7 @@ import bywash.rules.event.OperatorEntry.StepDone;
 import bywash.rules.response.ResponseSheet;
 import bywash.rules.response.SheetStep;
 import bywash.tui.view.Frame;
+import bywash.tui.view.IncidentName;
 import bywash.tui.view.Passage;
 import bywash.tui.view.SheetView;
 import java.util.ArrayList;
@@ -44,11 +45,12 @@ final class SheetPage extends PassagePage {
         List<Binding> keys = new ArrayList<>();
         keys.add(Binding.of(
                 KeyPress.Kind.ENTER, "tick step", "Tick the chosen step, or the first open one", this::tick));
-        Binding numbers = Binding.of('1', "choose step", "Choose a step by its number", f -> choose(1));
+        Binding numbers = Binding.of(
+                '1', "choose step", "Choose step 1; with 2, 3, 4, 5, 6, 7, 8 or 9 that step", f -> choose(1));
         keys.add(numbers);
         for (int i = 2; i <= MOST_STEPS; i++) {
             int number = i;
-            keys.add(Binding.of((char) ('0' + i), "", "Choose step " + i, f -> choose(number)));
+            keys.add(Binding.of((char) ('0' + i), "", "", f -> choose(number)));
         }
         keys.add(Binding.of(KeyPress.Kind.RIGHT, "older", "The incident before", f -> turn(f, 1)));
         keys.add(Binding.of(KeyPress.Kind.LEFT, "", "The incident after", f -> turn(f, -1)));
@@ -107,7 +109,8 @@ final class SheetPage extends PassagePage {
         List<ResponseSheet> sheets = frame.snapshot().care().sheets();
         return sheet == null
                 ? "RESPONSE SHEET"
-                : "RESPONSE SHEET " + sheet.incident() + " (" + (index(sheets) + 1) + " of " + sheets.size() + ")";
+                : "RESPONSE SHEET " + IncidentName.of(sheet.incident(), frame) + " (" + (index(sheets) + 1) + " of "
+                        + sheets.size() + ")";
     }
 
     @Override

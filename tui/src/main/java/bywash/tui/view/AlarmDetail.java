@@ -4,6 +4,7 @@ import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.AlarmRationale;
 import bywash.rules.alarm.AlarmView;
 import bywash.rules.alarm.Incident;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -58,7 +59,7 @@ public record AlarmDetail(
                 List.of(alarm.action().split("; ")),
                 cause(alarm, incident),
                 follows(alarm, incident, frame),
-                chlorine ? frame.snapshot().residual().evidence() : List.of(),
+                chlorine ? evidence(alarm, frame) : List.of(),
                 cautions(chlorine));
     }
 
@@ -107,25 +108,38 @@ public record AlarmDetail(
 
     private static String left(AlarmView alarm, Frame frame) {
         Map<String, Instant> soonest = new LinkedHashMap<>();
-        add(soonest, alarm);
+        add(soonest, alarm, frame);
         for (AlarmView other : frame.snapshot().alarms()) {
             if (AlarmLine.active(other) && other.incident().equals(alarm.incident())) {
-                add(soonest, other);
+                add(soonest, other, frame);
             }
         }
         return soonest.isEmpty()
-                ? "not known"
+                ? within(alarm, frame)
                 : soonest.entrySet().stream()
                         .sorted(Map.Entry.comparingByValue())
                         .map(e -> words(e.getKey(), e.getValue(), frame))
                         .collect(Collectors.joining("; "));
     }
 
+    /** Where no time can be reckoned from the water: how soon somebody should be at it. */
+    private static String within(AlarmView alarm, Frame frame) {
+        if (!AlarmLine.active(alarm)) {
+            return "it is over";
+        }
+        Duration usual = AlarmRationale.of(alarm.kind()).respondWithin();
+        Instant by = alarm.since().plus(usual);
+        String clock = Words.clock(by, frame.at(), frame.snapshot().site().timeZone());
+        return by.isAfter(frame.at())
+                ? Words.span(frame.at(), by) + " to act in good time (" + clock + ")"
+                : "act now: it should have been by " + clock;
+    }
+
     /** Of two alarms that say when the same comes, the sooner counts. */
-    private static void add(Map<String, Instant> soonest, AlarmView alarm) {
+    private static void add(Map<String, Instant> soonest, AlarmView alarm, Frame frame) {
         Instant deadline = alarm.deadline();
         if (deadline != null) {
-            soonest.merge(event(alarm), deadline, (a, b) -> a.isBefore(b) ? a : b);
+            soonest.merge(event(alarm, frame), deadline, (a, b) -> a.isBefore(b) ? a : b);
         }
     }
 
@@ -137,11 +151,12 @@ public record AlarmDetail(
                 : event + " was due " + clock;
     }
 
-    private static String event(AlarmView alarm) {
+    private static String event(AlarmView alarm, Frame frame) {
         return switch (alarm.kind()) {
             case UNPLANNED_INFLOW, OVERFLOW_NEAR, LINE_NOT_SHUT -> "overflow of " + alarm.subject();
             case UNPLANNED_LOSS -> alarm.subject() + " dry";
-            case CHLORINE_RISK, UNSAFE_RELEASE -> "19 ug/L chlorine";
+            case CHLORINE_RISK, UNSAFE_RELEASE ->
+                Words.number(frame.snapshot().residual().acute().limitUgL(), 0) + " ug/L chlorine";
             default -> "harm";
         };
     }
@@ -152,6 +167,13 @@ public record AlarmDetail(
                 true;
             default -> false;
         };
+    }
+
+    /** What the reason does not say already. */
+    private static List<String> evidence(AlarmView alarm, Frame frame) {
+        return frame.snapshot().residual().evidence().stream()
+                .filter(line -> !alarm.why().contains(line))
+                .toList();
     }
 
     private static List<String> cautions(boolean chlorine) {

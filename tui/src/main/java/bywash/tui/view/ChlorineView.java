@@ -56,7 +56,7 @@ public record ChlorineView(
         }
         return e.highUgL() > e.chronic().limitUgL()
                 ? "not known to be below " + Words.number(e.chronic().limitUgL(), 0)
-                : "below both";
+                : "below both criteria";
     }
 
     /** What lies ahead of the range, then the evidence. */

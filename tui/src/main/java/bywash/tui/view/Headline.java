@@ -35,7 +35,7 @@ public record Headline(String text, Tone tone) {
                 .toList();
         if (!doubted.isEmpty()) {
             return new Headline(
-                    "No alarm, but readings are suspect: " + String.join("; ", doubted) + ". See probe care.",
+                    "No alarm, but readings are suspect: " + String.join("; ", doubted) + ". See probe care (c).",
                     Tone.PLAIN);
         }
         String unknown = unknown(s);

@@ -25,9 +25,11 @@ public record LogLine(Instant at, String when, String mark, String text, Tone to
             AlarmTransition t = alarm.transition();
             Tone tone = tone(t);
             String mark = tone == Tone.CRITICAL ? "!!" : tone == Tone.WARNING ? "!" : "";
-            String what = t.state() == AlarmState.UNACKNOWLEDGED ? "RAISED. " + t.message() : words(t.state());
+            boolean raised = t.state() == AlarmState.UNACKNOWLEDGED && !t.again();
+            String what =
+                    raised ? "RAISED. " + t.message() : t.again() ? "STILL NEW. " + t.message() : words(t.state());
             String text = t.kind().word() + " " + t.subject() + ": " + what;
-            return new LogLine(event.at(), when, mark, text, tone, false, t.state() == AlarmState.UNACKNOWLEDGED);
+            return new LogLine(event.at(), when, mark, text, tone, false, raised);
         }
         if (event instanceof Event.Unwatched unwatched) {
             return unwatched(unwatched, when, frame);

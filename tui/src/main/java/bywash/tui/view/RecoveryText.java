@@ -5,6 +5,7 @@ import bywash.rules.recovery.DueTest;
 import bywash.rules.recovery.RecoveryView;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** The way back after an incident, and what the record suggests, in words. */
 public final class RecoveryText {
@@ -25,14 +26,20 @@ public final class RecoveryText {
             out.add(Passage.plain("", "Nothing so far."));
         }
         for (Suggestion s : suggestions) {
-            String behind = s.incidents().isEmpty() ? "" : " Incidents: " + String.join(", ", s.incidents()) + ".";
+            String behind = s.incidents().isEmpty()
+                    ? ""
+                    : " Incidents: "
+                            + s.incidents().stream()
+                                    .map(id -> IncidentName.of(id, frame))
+                                    .collect(Collectors.joining("; "))
+                            + ".";
             out.add(Passage.plain("-", s.what() + ": " + s.why() + "." + behind));
         }
         return out;
     }
 
     private static void recovery(List<Passage> out, RecoveryView recovery, Frame frame) {
-        out.add(Passage.plain("Incident", recovery.incident()));
+        out.add(Passage.plain("Incident", IncidentName.of(recovery.incident(), frame)));
         out.add(Passage.plain("State", recovery.words()));
         out.add(Passage.plain("Feed", recovery.feedWords()));
         out.add(Passage.plain("Bacteria", recovery.bacteria()));

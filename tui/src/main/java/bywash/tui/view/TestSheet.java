@@ -9,7 +9,9 @@ import bywash.rules.recovery.RecoveryView;
 import bywash.rules.site.VesselRole;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -49,13 +51,13 @@ public final class TestSheet {
                 recovery == null ? List.of() : recovery.tests());
     }
 
-    /** Such as {@code last 0.25, 3 d ago; due in 4 d}; the unit stands beside the field. */
+    /** Such as {@code due in 4 d; last 0.25, 3 d ago}; the unit stands beside the field. */
     public static String hint(Frame frame, String vessel, TestKind kind) {
         WaterTest test = last(frame, vessel, kind);
         if (reserve(frame, vessel)) {
             boolean wanted =
                     kind == TestKind.TOTAL_CHLORINE && !frame.safeSources().contains(vessel);
-            return words(test, frame.at()) + (wanted ? "; DUE before release" : "");
+            return (wanted ? "DUE before release; " : "") + words(test, frame.at());
         }
         TestDue due = schedule(frame).stream()
                 .filter(d -> d.quantity().equals(kind.word()))
@@ -64,7 +66,7 @@ public final class TestSheet {
         if (due == null) {
             return test == null ? "" : words(test, frame.at());
         }
-        return words(due.last(), frame.at()) + "; " + due(due.dueAt(), frame.at());
+        return due(due.dueAt(), frame.at()) + "; " + words(due.last(), frame.at());
     }
 
     /** Such as {@code due in 4 d}, {@code DUE}, {@code OVERDUE by 6 d}. */
@@ -79,11 +81,16 @@ public final class TestSheet {
     public static List<String> due(Frame frame) {
         List<TestDue> all = schedule(frame);
         List<String> lines = new ArrayList<>();
-        String now = all.stream()
-                .filter(t -> t.due(frame.at()))
-                .map(t -> label(t.quantity()) + " (" + t.why() + ")")
-                .collect(Collectors.joining(", "));
-        lines.add(now.isEmpty() ? "No test is due." : "! Due: " + now + ".");
+        Map<String, List<String>> now = new LinkedHashMap<>();
+        for (TestDue test : all) {
+            if (test.due(frame.at())) {
+                now.computeIfAbsent(test.why(), why -> new ArrayList<>()).add(label(test.quantity()));
+            }
+        }
+        String words = now.entrySet().stream()
+                .map(e -> String.join(", ", e.getValue()) + " (" + e.getKey() + ")")
+                .collect(Collectors.joining("; "));
+        lines.add(now.isEmpty() ? "No test is due." : "! Due: " + words + ".");
         all.stream()
                 .filter(t -> !t.due(frame.at()))
                 .findFirst()

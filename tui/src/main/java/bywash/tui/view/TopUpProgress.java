@@ -47,7 +47,7 @@ public record TopUpProgress(
         List<String> lines = new ArrayList<>();
         lines.add(what);
         if (!shut.isEmpty()) {
-            lines.add("Line: " + shut);
+            lines.add(shut + ".");
         }
         return lines;
     }
@@ -65,17 +65,17 @@ public record TopUpProgress(
                     + "; " + timeLeft(topUp, frame.at());
         }
         String when = Words.clock(ended, frame.at(), frame.snapshot().site().timeZone());
-        return "top-up ended " + when + ": " + shut(topUp);
+        return "Top-up ended " + when + ". " + shut(topUp) + ".";
     }
 
     private static String shut(TopUp topUp) {
-        return topUp.confirmation().isEmpty() ? "not yet confirmed shut" : topUp.confirmation();
+        return topUp.confirmation().isEmpty() ? "Line not yet confirmed shut" : topUp.confirmation();
     }
 
     private static String volume(TopUp topUp, DisplayUnits units, boolean running) {
         double toCome = topUp.plannedL() - topUp.enteredL();
         String left = toCome >= 0
-                ? units.volume(toCome) + " to go"
+                ? units.volume(toCome) + (running ? " to go" : " less than planned")
                 : "OVER by " + units.volume(-toCome) + (running ? ", shut the valve" : "");
         return units.volume(topUp.enteredL()) + " of " + units.volume(topUp.plannedL()) + ", " + left;
     }

@@ -47,7 +47,7 @@ public final class AlarmLines {
         return text.toString();
     }
 
-    /** The transition of a line, without its values; empty where it is none. */
+    /** The transition of a line, of its values only whether it is a repeated call; empty where it is none. */
     static Optional<AlarmTransition> read(String line) {
         try {
             JsonNode node = READER.readTree(line);
@@ -65,10 +65,14 @@ public final class AlarmLines {
                     kind.get().priority(),
                     node.path("incident").asText(),
                     node.path("message").asText(),
-                    Map.of()));
+                    again(node.path("values").path(AlarmTransition.ANNOUNCEMENT))));
         } catch (IOException e) {
             return Optional.empty();
         }
+    }
+
+    private static Map<String, Object> again(JsonNode announcement) {
+        return announcement.isNumber() ? Map.of(AlarmTransition.ANNOUNCEMENT, announcement.asDouble()) : Map.of();
     }
 
     private static void write(JsonGenerator json, String key, Object value) throws IOException {

@@ -153,6 +153,15 @@ class AttachTest {
     }
 
     @Test
+    void theLogOfACallerReachesBackToWhereTheJournalBegins() throws Exception {
+        try (Caller caller = new Caller(dir, 80, 24)) {
+            caller.until("low-oxygen");
+            caller.type("l");
+            caller.until("begins"); // of "The journal begins here."
+        }
+    }
+
+    @Test
     void whoDropsHarmsNoOneAndWhoLeavesIsToldGoodbye() throws Exception {
         try (Caller stays = new Caller(dir, 80, 24)) {
             stays.until("low-oxygen");

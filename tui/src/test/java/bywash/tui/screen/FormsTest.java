@@ -5,6 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bywash.rules.alarm.AlarmKind;
+import bywash.rules.alarm.AlarmState;
+import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.event.Appetite;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.Acknowledge;
@@ -17,6 +20,7 @@ import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.tui.view.Frame;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** From keys to entries. */
@@ -63,10 +67,29 @@ final class FormsTest {
     void lastValuesAndWhatIsDueStandBesideTheFields() {
         Keys.press(model, Frames.tested(), "m");
         String text = screen(Frames.tested());
-        assertTrue(text.contains("last 0.25, 4 d ago; due in 3 d"), text);
-        assertTrue(text.contains("last 80, 20 d ago; OVERDUE by 6 d"), text);
+        assertTrue(text.contains("due in 3 d; last 0.25, 4 d ago"), text);
+        assertTrue(text.contains("OVERDUE by 6 d; last 80, 20 d ago"), text);
         Keys.press(model, Frames.tested(), ">>>");
-        assertTrue(screen(Frames.tested()).contains("last 0.00, 7 h ago; DUE before release"));
+        assertTrue(screen(Frames.tested()).contains("DUE before release; last 0.00, 7 h ago"));
+    }
+
+    @Test
+    void aCallOfAnAlarmThatIsStillNewIsNotRaisedAgain() {
+        Frame frame = Frames.quiet();
+        frame.log()
+                .alarm(new AlarmTransition(
+                        Frames.NOW.minusSeconds(60),
+                        AlarmKind.LOW_OXYGEN,
+                        "fish-tank",
+                        AlarmState.UNACKNOWLEDGED,
+                        AlarmKind.LOW_OXYGEN.priority(),
+                        "i",
+                        "dissolved-oxygen in fish-tank is 4.6 mg/L",
+                        Map.of(AlarmTransition.ANNOUNCEMENT, 2.0)));
+        Keys.press(model, frame, "l");
+        assertTrue(screen(frame).contains("low-oxygen fish-tank: STILL NEW."), screen(frame));
+        Keys.press(model, frame, "\t");
+        assertFalse(screen(frame).contains("low-oxygen"), "not among alarms raised");
     }
 
     @Test
@@ -127,7 +150,7 @@ final class FormsTest {
         assertTrue(text.contains("Time    [##########..........] 20 min left"), text);
         Keys.press(model, Frames.topUpRunning(), "\n");
         assertEquals("End top-up", model.page().title());
-        assertTrue(screen(Frames.topUpShut()).contains("Line: Line shut: 0.0 +/- 0.3 L/min over 5 min"));
+        assertTrue(screen(Frames.topUpShut()).contains("Line shut: 0.0 +/- 0.3 L/min over 5 min."));
     }
 
     @Test

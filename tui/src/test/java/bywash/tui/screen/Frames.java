@@ -83,7 +83,7 @@ final class Frames {
                 0.12,
                 at(6),
                 List.of(
-                        "Balance: 33 L came in, system holds 2140 L (1964 to 2251) (alone 16 %)",
+                        "Balance: 33 L came in, system holds 2140 L (1964 to 2251); by this alone the chance is 16 %",
                         "ORP: +18 mV, +2.1 sigma from its usual (weight 1/1.4, hardly tells)"),
                 new Crossing(19, true, at(2), at(6), null),
                 Crossing.none(11));

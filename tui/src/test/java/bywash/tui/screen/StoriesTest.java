@@ -32,7 +32,7 @@ final class StoriesTest {
                         " !! unplanned-inflow sump acked 06:09",
                         "   !! chlorine-risk system acked 06:05",
                         ">  !! overflow-near sump new 06:08",
-                        " ! probe-stuck fish-orp new 05:40"),
+                        " !  probe-stuck fish-orp new 05:40"),
                 list(model, Frames.twoIncidents()));
     }
 

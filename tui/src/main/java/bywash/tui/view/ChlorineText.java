@@ -1,0 +1,45 @@
+package bywash.tui.view;
+
+import bywash.rules.chlorine.ResidualEstimate;
+import bywash.rules.site.SystemVolume;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The chlorine estimate in full: range, criteria, what lies ahead, and every piece of evidence for and against. */
+public final class ChlorineText {
+    private ChlorineText() {}
+
+    public static List<Passage> from(Frame frame) {
+        ResidualEstimate e = frame.snapshot().residual();
+        ChlorineView view = ChlorineView.from(frame);
+        String mark = view.tone() == Tone.CRITICAL ? "!! " : view.tone() == Tone.WARNING ? "! " : "";
+        List<Passage> out = new ArrayList<>();
+        out.add(new Passage("Estimate", mark + view.verdict(), view.tone()));
+        out.add(Passage.plain("Range", view.range()));
+        out.add(Passage.plain("Criteria", view.criteria()));
+        out.add(Passage.plain("Chance", view.chance().replaceFirst("^chance ", "")));
+        out.add(Passage.plain("Water", water(frame)));
+        String label = "Evidence";
+        for (String line : view.evidence()) {
+            boolean ahead = line.startsWith("Ahead: ");
+            out.add(Passage.plain(ahead ? "Ahead" : label, ahead ? line.substring("Ahead: ".length()) : line));
+            label = ahead ? label : "";
+        }
+        if (e.evidence().isEmpty()) {
+            out.add(Passage.plain(label, "none yet"));
+        }
+        out.add(Passage.plain("", ""));
+        out.add(Passage.plain(
+                "",
+                "Total residual chlorine, free and combined, of the water in the loop. An estimate is no test: confirm it"
+                        + " with a DPD kit before acting where time allows, and enter the result (m)."));
+        return out;
+    }
+
+    private static String water(Frame frame) {
+        DisplayUnits units = new DisplayUnits(frame.snapshot().site().units());
+        SystemVolume volume = frame.snapshot().systemVolume();
+        return units.volume(volume.likelyL()) + " in the loop (" + units.volume(volume.lowL()) + " to "
+                + units.volume(volume.highL()) + ")";
+    }
+}

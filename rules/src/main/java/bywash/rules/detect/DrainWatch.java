@@ -6,6 +6,9 @@ import org.jspecify.annotations.Nullable;
 /** Stretches in which some bed drains, and whether drains can explain them. */
 final class DrainWatch {
     private static final double WINDOW_MIN = 1;
+    private static final double SHARE_GAIN = 0.002;
+    private static final double PHASE_GAIN = 0.01;
+    private static final double LONGEST_FILL_MIN = 60;
     private static final int ENDLESS_AFTER = 15;
     private static final double ENDLESS_LEAST_L = 20;
 
@@ -16,6 +19,10 @@ final class DrainWatch {
     private double endMin = -1e9;
     private double longestMin;
     private int episodes;
+    private double fillShare = 1;
+    private double lengthMin;
+    private double cubeMin3;
+    private int phases;
     private double rateLMin = Double.NaN;
 
     DrainWatch(double bedsL, boolean pumpTold) {
@@ -37,6 +44,12 @@ final class DrainWatch {
     }
 
     void begins(Point at) {
+        double length = StrictMath.min(LONGEST_FILL_MIN, at.tMin() - endMin);
+        if (length > 0) {
+            double gain = StrictMath.max(PHASE_GAIN, 1.0 / ++phases);
+            lengthMin += gain * (length - lengthMin);
+            cubeMin3 += gain * (length * length * length - cubeMin3);
+        }
         startMin = at.tMin();
         startL = at.volumeL();
     }
@@ -61,8 +74,17 @@ final class DrainWatch {
         slowRise.forget();
     }
 
+    /**
+     * What slopes between drains tell in so many minutes, min^3: the sum of their cubed lengths, for each such slope has
+     * a level of its own.
+     */
+    double slopesMin3(double minutes) {
+        return phases == 0 ? minutes * minutes * minutes : minutes * fillShare * cubeMin3 / lengthMin;
+    }
+
     /** Takes each volume while the pump runs. */
     void sample(Point p, RecentVolumes recent, double fillLMin, double noiseL, boolean hold) {
+        fillShare += ((running() ? 0 : 1) - fillShare) * SHARE_GAIN;
         Point earlier = recent.earlier(WINDOW_MIN);
         if (earlier != null) {
             double minutes = p.tMin() - earlier.tMin();

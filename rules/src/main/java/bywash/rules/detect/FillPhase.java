@@ -12,6 +12,9 @@ import java.util.ArrayDeque;
 final class FillPhase {
     private static final double DRAIN_SIGMAS = 3.5;
     private static final double DRAIN_LEAST_L_MIN = 13;
+    /** A flow of so much is taken for a drain for as long as it runs. */
+    static final double SURE_DRAIN_L_MIN = 18;
+
     private static final double LEAST_LOOK_MIN = 0.6;
     private static final double MOST_LOOK_MIN = 1.6;
     private static final int PHASES_LEARNED = 8;

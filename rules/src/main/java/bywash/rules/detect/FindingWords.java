@@ -14,7 +14,9 @@ import org.jspecify.annotations.Nullable;
 final class FindingWords {
     private static final String OUTSIDE = "outside";
     private static final String UNKNOWN = "unknown";
+    private static final double SOON_MIN = 30;
     private static final double SURE_SES = 3;
+    private static final double CERTAIN_SES = 6;
     private static final double LEAST_FALL_L_MIN = 0.2;
 
     private final Site site;
@@ -34,13 +36,24 @@ final class FindingWords {
 
     FlowFinding plain(Vessel vessel, VesselFlow flow, Verdict verdict, Instant start, double nowMin) {
         return switch (verdict) {
-            case LEARNING -> still(vessel, verdict, flow.learningWords());
+            case LEARNING -> still(vessel, verdict, learning(vessel, flow));
             case QUIET -> still(vessel, verdict, "The level does what its known cycles explain.");
             case DRAIN_DOWN ->
                 still(vessel, verdict, "The pump has stopped: pipes and beds drain back, a bounded rise.");
             case PLANNED, UNPLANNED_INFLOW, UNPLANNED_LOSS, LINE_NOT_SHUT ->
                 moving(vessel, flow, verdict, start, nowMin);
         };
+    }
+
+    private String learning(Vessel vessel, VesselFlow flow) {
+        boolean siphons = vessel.role() == VesselRole.SUMP
+                && !site.vessels(VesselRole.GROW_BED).isEmpty();
+        String what = siphons ? "Learning the siphon cycles" : "Learning the noise of the level";
+        double least = flow.findsLMin(SOON_MIN);
+        return Double.isNaN(least)
+                ? what + "; for some minutes no flow can be told."
+                : Sentence.of(
+                        "%s; meanwhile a flow of %.1f L/min or more is found within %.0f min.", what, least, SOON_MIN);
     }
 
     private static FlowFinding still(Vessel vessel, Verdict verdict, String why) {
@@ -109,6 +122,7 @@ final class FindingWords {
      */
     private Source source(Vessel vessel, VesselFlow flow) {
         String steady = "";
+        double surest = Double.POSITIVE_INFINITY;
         for (Vessel reserve : site.vessels(VesselRole.RESERVE)) {
             VesselFlow other = flows.get(reserve.id());
             if (reserve.id().equals(vessel.id())) {
@@ -123,17 +137,25 @@ final class FindingWords {
             String words = Sentence.of("%s falls at %.1f +/- %.1f L/min", reserve.id(), fall, 2 * se);
             double error = 2 * (se + flow.rateSeLMin()) + 0.3 * flow.rateLMin();
             if (fall > SURE_SES * se && fall > LEAST_FALL_L_MIN && StrictMath.abs(fall - flow.rateLMin()) < error) {
-                return new Source(reserve.id(), words + ", as fast as this rises: the water comes from there.");
+                return new Source(
+                        reserve.id(),
+                        words + ", as fast as this rises: the water " + sure(fall / se) + " comes from there.");
             }
             if (fall + 2 * se > flow.rateLMin() / 2) {
                 return new Source(UNKNOWN, words + ", too early to say whether from there: it counts as mains water.");
             }
+            surest = StrictMath.min(surest, (flow.rateLMin() / 2 - fall) / se);
             steady = steady.isEmpty() ? words : steady + ", " + words;
         }
         return new Source(
                 OUTSIDE,
-                "No reserve falls" + (steady.isEmpty() ? "" : " (" + steady + ")")
-                        + ": the water comes from outside and counts as mains water.");
+                "No reserve falls" + (steady.isEmpty() ? "" : " (" + steady + ")") + ": the water " + sure(surest)
+                        + " comes from outside and counts as mains water.");
+    }
+
+    /** How sure so many standard errors make it, in words. */
+    private static String sure(double standardErrors) {
+        return standardErrors > CERTAIN_SES ? "certainly" : standardErrors > SURE_SES ? "very likely" : "likely";
     }
 
     private static @Nullable Instant overflowAt(

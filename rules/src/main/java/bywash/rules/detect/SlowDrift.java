@@ -95,6 +95,15 @@ final class SlowDrift {
         return (now - before) / MEAN_OVER;
     }
 
+    /** The least flow that some window shows after so many minutes, L/min; NaN while none is ready. */
+    double findsLMin(double sinceMin) {
+        double least = Double.NaN;
+        for (SlowWindow window : windows) {
+            least = Reach.least(least, window.findsLMin(sinceMin));
+        }
+        return least;
+    }
+
     /** The window that shows a slow flow most clearly; null where none does. */
     @Nullable
     SlowWindow speaks(double in, double out) {

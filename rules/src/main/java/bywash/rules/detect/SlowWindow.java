@@ -91,6 +91,19 @@ final class SlowWindow {
         return Double.isNaN(d) || seen < 2 * length ? 0 : d / limit();
     }
 
+    /** The least flow that passes the limit so long after it began, L/min; NaN until enough was seen. */
+    double findsLMin(double sinceMin) {
+        if (seen < 2 * length) {
+            return Double.NaN;
+        }
+        double response = 0;
+        for (int i = 0; i < length; i++) {
+            response += weights[i] * StrictMath.max(0, sinceMin - (length - i - 0.5));
+        }
+        double needed = limit() + Reach.LIKELY_SIGMAS * StrictMath.sqrt(varianceL2);
+        return response > 0 ? needed / response : Double.NaN;
+    }
+
     private double excess() {
         return differenceL - StrictMath.max(-0.06 * length, StrictMath.min(0.02 * length, driftL));
     }

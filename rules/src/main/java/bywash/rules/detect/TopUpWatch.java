@@ -71,6 +71,10 @@ final class TopUpWatch {
         return ended() ? endMin : startMin;
     }
 
+    double plannedL() {
+        return entry.volumeL();
+    }
+
     double enteredL() {
         return enteredL;
     }

@@ -17,7 +17,7 @@ final class VesselFlow {
     /** With samples farther apart drains and fills blur; then slow means alone are heard. */
     private static final double RESOLVES_DRAINS_MIN = 0.5;
 
-    private static final double FLOOR_L_MIN = 0.35;
+    static final double FLOOR_L_MIN = 0.35;
     private static final double STEADY_SD_L_MIN = 0.05;
     private static final double STILL_AFTER_MIN = 20;
     private static final double RESTART_GRACE_MIN = 10;
@@ -29,6 +29,7 @@ final class VesselFlow {
     private final RampGlr glr = new RampGlr(1.0, 0.5);
     private final SlowDrift slow;
     private final BedBook book;
+    private final HourlyChange hour;
     private final double bedsL;
     private final double pipesL;
     private final RecentVolumes recent = new RecentVolumes();
@@ -56,6 +57,7 @@ final class VesselFlow {
         this.guard = new SpikeGuard(startNoiseL);
         this.fill = new FillPhase(hold.bedsL() > 0);
         this.slow = new SlowDrift(hold.bedsL() > 0);
+        this.hour = new HourlyChange(hold.bedsL() > 0);
         this.bedsL = hold.bedsL();
         this.drains = new DrainWatch(hold.bedsL(), pump == Pump.TOLD);
         this.book = new BedBook(hold.bedsL() > 0 ? hold.beds() : 0);
@@ -102,6 +104,7 @@ final class VesselFlow {
             return;
         }
         slow.add(p.tMin(), p.volumeL(), holding());
+        hour.add(p.tMin(), p.volumeL(), motion == Motion.STEADY);
         if (bedsL > 0 && fill.learned() && Double.isNaN(pumpOffMin) && everyMin <= RESOLVES_DRAINS_MIN) {
             drains.sample(p, recent, fill.fillLMin(), guard.noiseL(), holding());
         }
@@ -208,6 +211,7 @@ final class VesselFlow {
 
     /** Forgets what moved so far: after a planned change the balance starts anew. */
     void rebase() {
+        hour.disturbed();
         interrupt();
         glr.clear();
         book.loosenTotal();
@@ -252,7 +256,7 @@ final class VesselFlow {
             found.beginLarge(beyond.sinceMin(), beyond.rateLMin());
             return;
         }
-        if (!fill.learned() || !guard.learned() || nowMin - firstMin < (bedsL > 0 ? 30 : 5)) {
+        if (!learned(nowMin)) {
             motion = Motion.LEARNING;
             return;
         }
@@ -260,10 +264,10 @@ final class VesselFlow {
         Candidate in = glr.best(true, standingSd());
         Candidate out = glr.best(false, standingSd());
         if (guess.watching()) {
-            watched(nowMin);
+            watched(nowMin, in, out);
         } else if (in != null && maybePump(in) && convincing(in, nowMin)) {
             guess.watch(nowMin, in.rateLMin(), glr.mark(lastMin));
-            watched(nowMin);
+            watched(nowMin, in, out);
         } else if (out != null && maybePump(out) && convincing(out, nowMin)) {
             guess.watch(nowMin, out.rateLMin(), glr.mark(lastMin));
         } else if (convincing(in, nowMin)) {
@@ -279,14 +283,16 @@ final class VesselFlow {
         }
     }
 
+    private boolean learned(double nowMin) {
+        return fill.learned() && guard.learned() && nowMin - firstMin >= (bedsL > 0 ? 30 : 5);
+    }
+
     private boolean maybePump(Candidate c) {
         return !pumpTold && mayDrainBack && bedsL == 0 && PumpGuess.sudden(c.rateLMin());
     }
 
     /** Without a pump's word, a sudden flow is watched for some minutes: does it slow down? */
-    private void watched(double nowMin) {
-        Candidate in = glr.best(true, standingSd());
-        Candidate out = glr.best(false, standingSd());
+    private void watched(double nowMin, @Nullable Candidate in, @Nullable Candidate out) {
         boolean rises = in != null && (out == null || in.logRatio() > out.logRatio());
         motion = rises ? Motion.DRAINING_BACK : Motion.STEADY;
         switch (guess.outcome(nowMin)) {
@@ -380,11 +386,14 @@ final class VesselFlow {
         return guard.noiseL();
     }
 
-    /** Words on what can be found while still learning. */
-    String learningWords() {
-        return bedsL > 0
-                ? "Learning the siphon cycles; until then only a rise of more than " + StrictMath.round(bedsL)
-                        + " L is told from them."
-                : "Learning the noise of the level; five minutes.";
+    HourlyChange hour() {
+        return hour;
+    }
+
+    /** The least flow that would be found within so many minutes from now, L/min; NaN where none would be told. */
+    double findsLMin(double minutes) {
+        boolean resolved = bedsL == 0 || everyMin <= RESOLVES_DRAINS_MIN;
+        return new Reach(bedsL, everyMin, standingSd(), LOG_RATIO * fill.caution(), learned(lastMin), resolved)
+                .findsLMin(minutes, drains.slopesMin3(minutes), guard, fill, slow);
     }
 }

@@ -12,6 +12,7 @@ import bywash.rules.site.VesselRole;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
@@ -26,6 +27,7 @@ public final class WaterBalance {
     private final Site site;
     private final Map<String, VesselFlow> flows = new LinkedHashMap<>();
     private final FindingWords words;
+    private final BalanceBook book;
     private @Nullable TopUpWatch topUp;
     private @Nullable Instant origin;
     private @Nullable Instant now;
@@ -50,6 +52,7 @@ public final class WaterBalance {
             }
         }
         this.words = new FindingWords(site, flows);
+        this.book = new BalanceBook(flows);
     }
 
     private static double volumeL(Site site, VesselRole role) {
@@ -95,6 +98,7 @@ public final class WaterBalance {
         VesselFlow flow = flows.get(entry.vessel());
         if (flow != null) {
             flow.rebase();
+            book.filling(entry.vessel(), minutes(entry.at()), entry.volumeL());
         }
     }
 
@@ -108,6 +112,12 @@ public final class WaterBalance {
         if (topUp != null) {
             topUp.tick(nowMin);
         }
+        book.tick(nowMin, topUp);
+    }
+
+    /** The hourly balance of each vessel with a level probe and of all together; empty before the first tick. */
+    public List<BalanceLine> lines() {
+        return now == null ? List.of() : book.lines(minutes(now));
     }
 
     /** What is known of a vessel; null where it has no level probe or no tick has come. */

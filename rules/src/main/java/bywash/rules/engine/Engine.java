@@ -281,7 +281,8 @@ public final class Engine {
                 feedDetail,
                 careRules.status(at),
                 at == null ? null : season.status(at, surroundings(at, estimate)),
-                season.tests());
+                season.tests(),
+                balance.lines());
     }
 
     private Surroundings surroundings(Instant now, ResidualEstimate estimate) {

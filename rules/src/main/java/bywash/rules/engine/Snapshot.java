@@ -2,6 +2,7 @@ package bywash.rules.engine;
 
 import bywash.rules.alarm.AlarmView;
 import bywash.rules.chlorine.ResidualEstimate;
+import bywash.rules.detect.BalanceLine;
 import bywash.rules.detect.TopUp;
 import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.husbandry.season.SeasonStatus;
@@ -23,6 +24,7 @@ import org.jspecify.annotations.Nullable;
  * @param care batches, response sheets, recovery, prevention
  * @param tests manual tests that count, in order of entry
  * @param season fish, feed, plants and probes on record; null before the first event
+ * @param balance the hourly water balance of each vessel with a level probe and of all together
  */
 public record Snapshot(
         Site site,
@@ -37,7 +39,8 @@ public record Snapshot(
         String feedDetail,
         CareStatus care,
         @Nullable SeasonStatus season,
-        List<WaterTest> tests) {
+        List<WaterTest> tests,
+        List<BalanceLine> balance) {
     /** Without a test on record. */
     public Snapshot(
             Site site,
@@ -52,7 +55,21 @@ public record Snapshot(
             String feedDetail,
             CareStatus care,
             @Nullable SeasonStatus season) {
-        this(site, at, stocking, probes, vessels, residual, alarms, topUp, feedUp, feedDetail, care, season, List.of());
+        this(
+                site,
+                at,
+                stocking,
+                probes,
+                vessels,
+                residual,
+                alarms,
+                topUp,
+                feedUp,
+                feedDetail,
+                care,
+                season,
+                List.of(),
+                List.of());
     }
 
     /** A snapshot without the season's book. */
@@ -76,6 +93,26 @@ public record Snapshot(
         vessels = List.copyOf(vessels);
         alarms = List.copyOf(alarms);
         tests = List.copyOf(tests);
+        balance = List.copyOf(balance);
+    }
+
+    /** The same with this hourly balance. */
+    public Snapshot withBalance(List<BalanceLine> lines) {
+        return new Snapshot(
+                site,
+                at,
+                stocking,
+                probes,
+                vessels,
+                residual,
+                alarms,
+                topUp,
+                feedUp,
+                feedDetail,
+                care,
+                season,
+                tests,
+                lines);
     }
 
     /** With nothing on record of what to do. */

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Duration;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -72,5 +73,33 @@ class VesselFlowBedsTest {
         found(480, 45, Motion.IN);
         sump.inflowLMin = 0;
         assertTrue(found(second / 60.0, 60, Motion.STEADY) < 60);
+    }
+
+    @Test
+    void saysWhatCanBeFoundMeanwhileAndLearnsToFindLess() {
+        run(20);
+        double first = flow.findsLMin(30);
+        run(100);
+        double hour = flow.findsLMin(30);
+        run(480);
+        double learned = flow.findsLMin(30);
+        assertTrue(first > 5 && first > hour && hour > learned, first + " " + hour + " " + learned);
+        sump.inflowLMin = 1.2 * learned;
+        assertTrue(found(480, 30, Motion.IN) <= 30, "not found at " + sump.inflowLMin);
+    }
+
+    @Test
+    void whatItSaysCanBeFoundAfterAnHourIsFound() {
+        run(60);
+        sump.inflowLMin = 1.2 * flow.findsLMin(30);
+        assertTrue(found(60, 30, Motion.IN) <= 30, "not found at " + sump.inflowLMin);
+    }
+
+    @Test
+    void whileOnlyTheBedsSizeIsKnownAFlowOfThatMuchIsFound() {
+        run(15);
+        assertEquals(Motion.LEARNING, flow.motion());
+        sump.inflowLMin = 1.2 * flow.findsLMin(30);
+        assertTrue(found(15, 30, Motion.IN) <= 30, "not found at " + sump.inflowLMin);
     }
 }

@@ -2,6 +2,7 @@ package bywash.tui.screen;
 
 import bywash.rules.alarm.AlarmView;
 import bywash.tui.view.AlarmDetail;
+import bywash.tui.view.BalanceView;
 import bywash.tui.view.Frame;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -65,10 +66,10 @@ final class DetailPage extends ScrollPage {
         if (alarm == null) {
             return new Lines(width).gap().add("This alarm has returned to normal.", Style.PLAIN);
         }
-        return lines(AlarmDetail.from(alarm, frame), width);
+        return lines(AlarmDetail.from(alarm, frame), BalanceView.words(alarm.subject(), frame), width);
     }
 
-    private static Lines lines(AlarmDetail detail, int width) {
+    private static Lines lines(AlarmDetail detail, String balance, int width) {
         Style style = Style.of(detail.line().tone());
         Lines lines = new Lines(width);
         lines.add("State", INDENT, (detail.line().mark() + " " + detail.title()).strip(), style);
@@ -81,6 +82,9 @@ final class DetailPage extends ScrollPage {
             step++;
         }
         lines.add("Why", INDENT, detail.why(), Style.PLAIN);
+        if (!balance.isEmpty()) {
+            lines.add("Balance", INDENT, balance, Style.PLAIN);
+        }
         lines.add("Cause", INDENT, detail.cause(), Style.PLAIN);
         lines.add("Consequence", INDENT, detail.consequence(), Style.PLAIN);
         String label = "Followed by";

@@ -17,6 +17,23 @@ public record DisplayUnits(Units units) {
         return withUnit(us() ? litres / L_PER_GALLON : litres, 0, volumeUnit());
     }
 
+    /** A small volume, to a tenth. */
+    public String smallVolume(double litres) {
+        return withUnit(us() ? litres / L_PER_GALLON : litres, 1, volumeUnit());
+    }
+
+    /** A small volume with its sign. */
+    public String change(double litres) {
+        String number = smallVolume(Math.abs(litres));
+        boolean none = !Double.isFinite(litres) || number.startsWith("0.0 ");
+        return none ? number : (litres > 0 ? "+" : "-") + number;
+    }
+
+    /** A rate without its sign. */
+    public String flow(double litresPerMinute) {
+        return Words.number(shown(Quantity.FLOW, litresPerMinute), 1) + " " + flowUnit();
+    }
+
     /** With its sign: positive into the vessel. */
     public String netFlow(double litresPerMinute) {
         double value = shown(Quantity.FLOW, litresPerMinute);

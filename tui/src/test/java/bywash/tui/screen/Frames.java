@@ -289,7 +289,8 @@ final class Frames {
                 s.feedDetail(),
                 s.care(),
                 s.season(),
-                tests);
+                tests,
+                s.balance());
         return new Frame(tested, frame.trends(), frame.log(), NOW, Losses.NONE, Set.of(), "");
     }
 

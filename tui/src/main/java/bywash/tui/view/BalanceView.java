@@ -1,0 +1,116 @@
+package bywash.tui.view;
+
+import bywash.rules.detect.BalanceLine;
+import bywash.rules.detect.FlowFinding;
+import bywash.rules.engine.VesselStatus;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/** The water balance in words: what each vessel and all together hold, what changed, and what of it is unexplained. */
+public final class BalanceView {
+    private static final double LOUD_SES = 3;
+
+    private BalanceView() {}
+
+    public static List<Passage> from(Frame frame) {
+        List<Passage> out = new ArrayList<>();
+        for (BalanceLine line : frame.snapshot().balance()) {
+            one(out, line, frame);
+            out.add(Passage.plain("", ""));
+        }
+        if (out.isEmpty()) {
+            out.add(Passage.plain("", "No vessel has a level probe that has spoken yet: no balance can be kept."));
+        }
+        TopUpProgress topUp = TopUpProgress.from(frame);
+        out.add(Passage.plain("Top-up", topUp.what()));
+        if (!topUp.volume().isEmpty()) {
+            out.add(Passage.plain("", topUp.volume() + "; " + topUp.time()));
+        }
+        if (!topUp.shut().isEmpty()) {
+            out.add(Passage.plain("Line", topUp.shut()));
+        }
+        return out;
+    }
+
+    private static void one(List<Passage> out, BalanceLine line, Frame frame) {
+        DisplayUnits units = new DisplayUnits(frame.snapshot().site().units());
+        boolean system = line.subject().equals(BalanceLine.SYSTEM);
+        String holds = system ? "all level probes together: " : "holds ";
+        out.add(Passage.plain(line.subject(), holds + units.volume(line.litres()) + (system ? others(frame) : "")));
+        out.add(Passage.plain("Last hour", change(line, units)));
+        out.add(unexplained(line, units));
+        FlowFinding flow = system ? null : flow(line.subject(), frame);
+        if (flow != null && !flow.why().isEmpty()) {
+            out.add(Passage.plain("Now", flow.why()));
+        }
+        if (!system) {
+            out.add(Passage.plain("Finds", finds(line, units)));
+        }
+    }
+
+    /** The last hour of a vessel and of all together in a sentence; empty where no balance is kept. */
+    public static String words(String subject, Frame frame) {
+        DisplayUnits units = new DisplayUnits(frame.snapshot().site().units());
+        List<BalanceLine> lines = frame.snapshot().balance();
+        if (lines.stream()
+                .noneMatch(l -> l.subject().equals(subject) && !l.subject().equals(BalanceLine.SYSTEM))) {
+            return "";
+        }
+        return lines.stream()
+                .filter(l -> l.subject().equals(subject) || l.subject().equals(BalanceLine.SYSTEM))
+                .filter(l -> !Double.isNaN(l.unexplainedL()))
+                .map(l -> l.subject() + " " + units.change(l.unexplainedL())
+                        + (Double.isNaN(l.seL()) ? "" : " +/- " + units.smallVolume(l.seL())))
+                .collect(Collectors.collectingAndThen(
+                        Collectors.joining(", "), w -> w.isEmpty() ? w : "Unexplained in the last hour: " + w + "."));
+    }
+
+    private static String others(Frame frame) {
+        double litres = frame.snapshot().vessels().stream()
+                .filter(v -> frame.snapshot().balance().stream()
+                        .noneMatch(l -> l.subject().equals(v.vessel().id())))
+                .mapToDouble(v -> v.vessel().volumeL())
+                .sum();
+        DisplayUnits units = new DisplayUnits(frame.snapshot().site().units());
+        return litres > 0 ? "; vessels without one hold up to " + units.volume(litres) : "";
+    }
+
+    private static @Nullable FlowFinding flow(String vessel, Frame frame) {
+        return frame.snapshot().vessels().stream()
+                .filter(v -> v.vessel().id().equals(vessel))
+                .map(VesselStatus::flow)
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static String change(BalanceLine line, DisplayUnits units) {
+        if (Double.isNaN(line.changeL())) {
+            return "not known yet: an hour of levels is needed";
+        }
+        return units.change(line.changeL()) + "; declared " + units.change(line.declaredL()) + ", usual here "
+                + units.change(line.usualL());
+    }
+
+    private static Passage unexplained(BalanceLine line, DisplayUnits units) {
+        double litres = line.unexplainedL();
+        if (Double.isNaN(litres)) {
+            return Passage.plain("Balance", "not known yet");
+        }
+        if (Double.isNaN(line.seL())) {
+            return Passage.plain("Balance", units.change(litres) + " unexplained, its error is not learned yet");
+        }
+        boolean loud = Math.abs(litres) > LOUD_SES * line.seL();
+        String judged = loud ? ": more than chance" : ": within its error";
+        String text = units.change(litres) + " unexplained, +/- " + units.smallVolume(line.seL()) + " (standard error)"
+                + judged;
+        return new Passage("Balance", (loud ? "! " : "") + text, loud ? Tone.WARNING : Tone.PLAIN);
+    }
+
+    private static String finds(BalanceLine line, DisplayUnits units) {
+        return Double.isNaN(line.findsLMin())
+                ? "nothing yet: too few levels"
+                : "a flow of " + units.flow(line.findsLMin()) + " or more within half an hour, faster ones sooner";
+    }
+}

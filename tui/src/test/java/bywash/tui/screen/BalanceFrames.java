@@ -1,0 +1,102 @@
+package bywash.tui.screen;
+
+import bywash.rules.detect.BalanceLine;
+import bywash.rules.detect.FlowFinding;
+import bywash.rules.detect.FlowFinding.Verdict;
+import bywash.rules.detect.TopUp;
+import bywash.rules.engine.Snapshot;
+import bywash.rules.engine.VesselStatus;
+import bywash.tui.view.Frame;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/** Frames with the hourly water balance; numbers and words as the rules give them. */
+final class BalanceFrames {
+    private BalanceFrames() {}
+
+    private static final BalanceLine RESERVE = new BalanceLine("reserve", 817, -0.1, 0, 0, 0.4, 0.35);
+
+    /** Quiet, long learned. */
+    static Frame quiet() {
+        return with(
+                Frames.quiet(),
+                null,
+                List.of(
+                        new BalanceLine("sump", 395, -2.1, 0, -0.8, 4.1, 0.9),
+                        RESERVE,
+                        new BalanceLine("system", 1212, -2.2, 0, -0.8, 4.1, 0.9)),
+                finding(Verdict.QUIET, 0, "The level does what its known cycles explain."));
+    }
+
+    /** A valve left open. */
+    static Frame valveOpen() {
+        return with(
+                Frames.valveOpen(),
+                null,
+                List.of(
+                        new BalanceLine("sump", 604, 30.2, 0, -0.8, 4.1, 0.9),
+                        RESERVE,
+                        new BalanceLine("system", 1421, 30.1, 0, -0.8, 4.1, 0.9)),
+                Frames.valveOpen().snapshot().vessels().get(0).flow());
+    }
+
+    /** Started twenty minutes ago. */
+    static Frame learning() {
+        return with(
+                Frames.quiet(),
+                null,
+                List.of(
+                        new BalanceLine("sump", 395, Double.NaN, 0, 0, Double.NaN, 18),
+                        new BalanceLine("reserve", 817, Double.NaN, 0, 0, Double.NaN, 0.35),
+                        new BalanceLine("system", 1212, Double.NaN, 0, 0, Double.NaN, 18)),
+                finding(
+                        Verdict.LEARNING,
+                        0,
+                        "Learning the siphon cycles; meanwhile a flow of 18.0 L/min or more is found within 30 min."));
+    }
+
+    /** A top-up has ended; its line is shut, or still runs. */
+    static Frame toppedUp(boolean shut) {
+        String words =
+                shut ? "Line shut: 0.0 +/- 0.3 L/min over 5 min" : "The line is not shut: 1.4 +/- 0.4 L/min still run";
+        Instant start = Frames.NOW.minus(Duration.ofMinutes(46));
+        Instant end = Frames.NOW.minus(Duration.ofMinutes(6));
+        TopUp topUp = new TopUp("sump", "reserve", 160, Duration.ofMinutes(40), start, end, 158, words);
+        FlowFinding flow = shut
+                ? finding(Verdict.QUIET, 0, "The level does what its known cycles explain.")
+                : finding(
+                        Verdict.LINE_NOT_SHUT,
+                        1.4,
+                        "The top-up was ended; the balance checks that the line is shut. " + words);
+        double more = shut ? 0 : 8.4;
+        return with(
+                Frames.quiet(),
+                topUp,
+                List.of(
+                        new BalanceLine("sump", 556 + more, 157.1 + more, 158, -0.8, 4.1, 0.9),
+                        new BalanceLine("reserve", 659 - more, -158.1 - more, -158, 0, 0.4, 0.35),
+                        new BalanceLine("system", 1215, -1.0, 0, -0.8, 4.1, 0.9)),
+                flow);
+    }
+
+    private static FlowFinding finding(Verdict verdict, double rate, String why) {
+        return new FlowFinding("sump", verdict, rate, 0.2, rate * 6, 1, null, "unknown", null, null, why);
+    }
+
+    private static Frame with(
+            Frame frame, @Nullable TopUp topUp, List<BalanceLine> lines, @Nullable FlowFinding sumpFlow) {
+        Snapshot s = frame.snapshot();
+        List<VesselStatus> vessels = new ArrayList<>(s.vessels());
+        VesselStatus sump = vessels.get(0);
+        double litres = lines.get(0).litres();
+        double mm = litres / 0.96;
+        vessels.set(0, new VesselStatus(sump.vessel(), mm, litres, sump.vessel().overflowMm() - mm, sumpFlow));
+        Snapshot balanced = new Snapshot(
+                        s.site(), s.at(), s.stocking(), s.probes(), vessels, s.residual(), s.alarms(), topUp, true, "")
+                .withBalance(lines);
+        return new Frame(balanced, frame.trends(), frame.log(), frame.now(), frame.losses(), frame.safeSources(), "");
+    }
+}

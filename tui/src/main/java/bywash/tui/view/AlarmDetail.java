@@ -4,6 +4,7 @@ import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.AlarmRationale;
 import bywash.rules.alarm.AlarmView;
 import bywash.rules.alarm.Incident;
+import bywash.rules.engine.VesselStatus;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -44,15 +45,13 @@ public record AlarmDetail(
     }
 
     public static AlarmDetail from(AlarmView alarm, Frame frame) {
-        Instant now = frame.at();
-        ZoneId zone = frame.snapshot().site().timeZone();
         Incident incident = Stories.of(alarm, frame);
         boolean chlorine = touchesChlorine(alarm.kind());
         return new AlarmDetail(
                 AlarmLine.from(alarm, frame, false),
                 alarm.priority().word() + ", " + alarm.state().word().replace('-', ' '),
                 alarm.message(),
-                Words.clock(alarm.since(), now, zone) + " (" + Words.span(alarm.since(), now) + ")",
+                since(alarm, frame),
                 left(alarm, frame),
                 alarm.why(),
                 alarm.consequence(),
@@ -61,6 +60,33 @@ public record AlarmDetail(
                 follows(alarm, incident, frame),
                 chlorine ? evidence(alarm, frame) : List.of(),
                 cautions(chlorine));
+    }
+
+    /** When it began: of water that runs the start of the flow, which is before the alarm could be raised. */
+    private static String since(AlarmView alarm, Frame frame) {
+        Instant now = frame.at();
+        ZoneId zone = frame.snapshot().site().timeZone();
+        Instant raised = alarm.since();
+        Instant began = flowBegan(alarm, frame);
+        if (began == null || !began.isBefore(raised.minusSeconds(60))) {
+            return Words.clock(raised, now, zone) + " (" + Words.span(raised, now) + ")";
+        }
+        return Words.clock(began, now, zone) + " (" + Words.span(began, now) + "), raised "
+                + Words.clock(raised, now, zone);
+    }
+
+    private static @Nullable Instant flowBegan(AlarmView alarm, Frame frame) {
+        boolean runs = alarm.kind() == AlarmKind.UNPLANNED_INFLOW || alarm.kind() == AlarmKind.UNPLANNED_LOSS;
+        if (!runs || !AlarmLine.active(alarm)) {
+            return null;
+        }
+        return frame.snapshot().vessels().stream()
+                .filter(v -> v.vessel().id().equals(alarm.subject()))
+                .map(VesselStatus::flow)
+                .filter(flow -> flow != null && flow.since() != null)
+                .map(flow -> flow.since())
+                .findFirst()
+                .orElse(null);
     }
 
     /** The alarm that a half-awake grower must see first; null when none stands. */

@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import bywash.rules.alarm.AlarmKind;
+import bywash.rules.alarm.AlarmView;
 import bywash.rules.event.OperatorEntry.Acknowledge;
 import bywash.tui.view.AlarmDetail;
 import bywash.tui.view.AlarmKey;
@@ -34,6 +36,22 @@ final class StoriesTest {
                         ">  !! overflow-near sump new 06:08",
                         " !  probe-stuck fish-orp new 05:40"),
                 list(model, Frames.twoIncidents()));
+    }
+
+    @Test
+    void waterThatRunsRunsSinceItsOnsetNotSinceItsAlarm() {
+        Frame frame = Frames.twoIncidents();
+        AlarmView inflow = frame.snapshot().alarms().stream()
+                .filter(a -> a.kind() == AlarmKind.UNPLANNED_INFLOW)
+                .findFirst()
+                .orElseThrow();
+        assertEquals(
+                "06:02 (8 min), raised 06:09", AlarmDetail.from(inflow, frame).since());
+        AlarmView near = frame.snapshot().alarms().stream()
+                .filter(a -> a.kind() == AlarmKind.OVERFLOW_NEAR)
+                .findFirst()
+                .orElseThrow();
+        assertEquals("06:08 (2 min)", AlarmDetail.from(near, frame).since());
     }
 
     @Test

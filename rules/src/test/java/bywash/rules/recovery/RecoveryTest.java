@@ -67,7 +67,7 @@ class RecoveryTest {
         tests.add("total-chlorine", at(13), 0);
         recovery.tick(at(60), false);
         assertEquals(FeedStage.HOLD, view(60).feed());
-        assertTrue(view(60).feedWords().contains("total-ammonia"));
+        assertTrue(view(60).feedWords().contains("total ammonia"));
         all(60, 0.3, 0.1);
         recovery.tick(at(61), false);
         assertEquals(FeedStage.QUARTER, view(61).feed());

@@ -104,6 +104,11 @@ public final class Journal implements AutoCloseable {
         return counted(1, attempt(s -> s.state(line.time(), LineJson.toJson(line))));
     }
 
+    /** The text of the site file that holds from a time on, so that a report needs the journal alone. */
+    public boolean keepSite(Instant at, String text) {
+        return attempt(s -> s.site(at, text));
+    }
+
     /** The watch has come so far, though nothing came in. */
     public boolean alive(Instant at) {
         return attempt(s -> s.alive(at));

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Reads a site's journal, also beside a watch that writes it. For one thread. */
 public final class JournalReader implements AutoCloseable {
@@ -40,11 +41,11 @@ public final class JournalReader implements AutoCloseable {
         }
     }
 
-    private interface Question<T> {
+    private interface Question<T extends @Nullable Object> {
         T of(JournalReads reads) throws SQLException;
     }
 
-    private <T> T ask(Question<T> question) throws IOException {
+    private <T extends @Nullable Object> T ask(Question<T> question) throws IOException {
         try {
             return question.of(new JournalReads(db));
         } catch (SQLException e) {
@@ -73,6 +74,34 @@ public final class JournalReader implements AutoCloseable {
     /** How the feed and the watch changed in a span. */
     public List<RecordedLine> states(Instant from, Instant to) throws IOException {
         return ask(r -> r.states(from, to));
+    }
+
+    /** The site file as the last watch read it; null where none was kept. */
+    public @Nullable String site() throws IOException {
+        return ask(JournalReads::site);
+    }
+
+    /** The time of the first message still kept; null where there is none. */
+    public @Nullable Instant firstMessage() throws IOException {
+        return ask(JournalReads::firstMessage);
+    }
+
+    /** The first time it tells of; null where it is empty. */
+    public @Nullable Instant firstSeen() throws IOException {
+        return ask(JournalReads::firstSeen);
+    }
+
+    /** How far the last watch came; null where none has run. */
+    public @Nullable Instant lastSeen() throws IOException {
+        return ask(JournalReads::lastSeen);
+    }
+
+    /** The minutes of every probe that begin in a span, oldest first. */
+    public void minutes(Instant from, Instant to, Consumer<Rollup> sink) throws IOException {
+        ask(r -> {
+            r.minutes(from, to, sink);
+            return 0;
+        });
     }
 
     /** The alarm lines of a span. */

@@ -180,6 +180,58 @@ final class JournalReads {
         return all;
     }
 
+    /** The site file as the last watch read it; null where none was kept. */
+    @Nullable
+    String site() throws SQLException {
+        try (Statement s = db.createStatement()) {
+            try (ResultSet r = s.executeQuery("SELECT 1 FROM sqlite_master WHERE name = 'site'")) {
+                if (!r.next()) {
+                    return null; // of an older version
+                }
+            }
+            try (ResultSet r = s.executeQuery("SELECT text FROM site ORDER BY time DESC LIMIT 1")) {
+                return r.next() ? r.getString(1) : null;
+            }
+        }
+    }
+
+    @Nullable
+    Instant firstMessage() throws SQLException {
+        return instant(number("SELECT time FROM message ORDER BY seq LIMIT 1"));
+    }
+
+    /** The first time it tells of; null where it is empty. */
+    @Nullable
+    Instant firstSeen() throws SQLException {
+        return instant(number("SELECT ifnull(min(t), 0) FROM (SELECT (SELECT time FROM message ORDER BY seq LIMIT 1) AS t"
+                + " UNION ALL SELECT min(time) FROM entry UNION ALL SELECT min(time) FROM transition"
+                + " UNION ALL SELECT min(time) FROM state UNION ALL SELECT min(minute) * 60000 FROM rollup)"));
+    }
+
+    private static @Nullable Instant instant(long millis) {
+        return millis == 0 ? null : Instant.ofEpochMilli(millis);
+    }
+
+    /** The minutes of every probe that begin in a span, oldest first, a day at a time so that memory stays flat. */
+    void minutes(Instant from, Instant to, Consumer<Rollup> sink) throws SQLException {
+        String sql = "SELECT name, minute, count, mean, low, high FROM topic JOIN rollup ON probe = id"
+                + " WHERE minute >= ? AND minute < ? ORDER BY minute, name";
+        long end = Math.floorDiv(to.getEpochSecond() + 59, 60);
+        try (PreparedStatement p = db.prepareStatement(sql)) {
+            for (long minute = Math.floorDiv(from.getEpochSecond() + 59, 60); minute < end; minute += 1440) {
+                p.setLong(1, minute);
+                p.setLong(2, Math.min(end, minute + 1440));
+                try (ResultSet r = p.executeQuery()) {
+                    while (r.next()) {
+                        Instant at = Instant.ofEpochSecond(r.getLong(2) * 60);
+                        sink.accept(new Rollup(
+                                r.getString(1), at, r.getInt(3), r.getDouble(4), r.getDouble(5), r.getDouble(6)));
+                    }
+                }
+            }
+        }
+    }
+
     /** How far the last watch came; null where none has run. */
     @Nullable
     Instant lastSeen() throws SQLException {

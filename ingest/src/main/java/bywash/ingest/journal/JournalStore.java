@@ -128,6 +128,21 @@ final class JournalStore {
         }
     }
 
+    /** The site file from a time on; the same text as before is not kept twice. */
+    void site(Instant at, String text) throws SQLException {
+        if (text.equals(new JournalReads(db).site())) {
+            db.commit();
+            return;
+        }
+        transaction(() -> {
+            try (PreparedStatement p = db.prepareStatement("INSERT OR REPLACE INTO site VALUES (?, ?)")) {
+                p.setLong(1, at.toEpochMilli());
+                p.setString(2, text);
+                p.executeUpdate();
+            }
+        });
+    }
+
     void alive(Instant at) throws SQLException {
         transaction(() -> {
             try (PreparedStatement p = db.prepareStatement("INSERT OR REPLACE INTO alive VALUES (1, ?)")) {

@@ -11,7 +11,8 @@ import java.util.List;
  * changed once released, a new one is added behind it.
  *
  * <p>{@code seq} runs through all four logs, so that they can be played back in the order they were stored. Table
- * state holds how the feed and the watch stood; table alarm the last state of each alarm; alive how far the watch came. Topics and
+ * state holds how the feed and the watch stood; table alarm the last state of each alarm; alive how far the watch came; site the text
+ * of the site file from a time on. Topics and
  * probes are named once and numbered. Flags: quality of service plus 4 where retained. Times are milliseconds since 1970.
  */
 final class Schema {
@@ -26,7 +27,8 @@ final class Schema {
             List.of(
                     "CREATE TABLE state (seq INTEGER PRIMARY KEY, time INTEGER, json TEXT)",
                     "CREATE TABLE alarm (kind TEXT, subject TEXT, json TEXT, PRIMARY KEY (kind, subject)) WITHOUT ROWID",
-                    "CREATE TABLE alive (id INTEGER PRIMARY KEY CHECK (id = 1), time INTEGER)"));
+                    "CREATE TABLE alive (id INTEGER PRIMARY KEY CHECK (id = 1), time INTEGER)"),
+            List.of("CREATE TABLE site (time INTEGER PRIMARY KEY, text TEXT NOT NULL)"));
 
     private Schema() {}
 

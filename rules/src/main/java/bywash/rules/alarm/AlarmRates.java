@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
 public final class AlarmRates {
     private static final Duration TEN_MINUTES = Duration.ofMinutes(10);
     private static final Duration MINUTE = Duration.ofMinutes(1);
+    private static final Duration HOUR = Duration.ofHours(1);
     private static final int FLOOD = 10;
     private static final int FLOOD_OVER = 5;
 
@@ -38,6 +39,27 @@ public final class AlarmRates {
     private int floodRaised;
     private int raised;
     private int peak;
+    private final Peak inHour = new Peak(HOUR);
+    private final Peak inMinute = new Peak(MINUTE);
+
+    /** Most raised within any span of one length. */
+    private static final class Peak {
+        private final Duration within;
+        private final Deque<Instant> times = new ArrayDeque<>();
+        private int most;
+
+        Peak(Duration within) {
+            this.within = within;
+        }
+
+        void raised(Instant at) {
+            times.addLast(at);
+            while (!times.getFirst().isAfter(at.minus(within))) {
+                times.removeFirst();
+            }
+            most = StrictMath.max(most, times.size());
+        }
+    }
 
     /** Takes a transition; all but raisings are passed over. */
     public void add(AlarmTransition t) {
@@ -46,6 +68,8 @@ public final class AlarmRates {
             return;
         }
         raised++;
+        inHour.raised(t.at());
+        inMinute.raised(t.at());
         recent.addLast(t.at());
         peak = StrictMath.max(peak, recent.size());
         String name = t.kind().word() + " " + t.subject();
@@ -90,6 +114,16 @@ public final class AlarmRates {
     /** Most raised in any ten minutes. */
     public int peakTenMinutes() {
         return peak;
+    }
+
+    /** Most raised in any hour. */
+    public int peakHour() {
+        return inHour.most;
+    }
+
+    /** Most raised in any minute. */
+    public int peakMinute() {
+        return inMinute.most;
     }
 
     /** Mean in ten minutes over a span; NaN where it has no length. */

@@ -253,6 +253,11 @@ public final class Engine {
         board.restore(alarms, now);
     }
 
+    /** The mean of a minute so long ago that it is not played again: it goes to the season's book alone. */
+    public void remember(Reading mean) {
+        season.reading(mean.probe(), mean.at(), mean.value());
+    }
+
     /** Everything a screen needs, immutable. */
     public Snapshot snapshot() {
         ResidualEstimate estimate = residual.estimate();

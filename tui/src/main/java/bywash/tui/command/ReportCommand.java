@@ -1,11 +1,16 @@
 package bywash.tui.command;
 
-import bywash.ingest.recording.RecordedLine;
-import bywash.ingest.recording.RecordingReader;
+import bywash.ingest.journal.JournalReader;
 import bywash.ingest.site.SiteFile;
+import bywash.ingest.site.SiteFileReader;
+import bywash.ingest.site.SiteFileResult;
 import bywash.ingest.text.PlainText;
+import bywash.tui.account.Chronicle;
+import bywash.tui.account.JournalChronicle;
+import bywash.tui.account.RecordingChronicle;
+import bywash.tui.report.JournalSeason;
+import bywash.tui.report.Report;
 import bywash.tui.report.ReportWriter;
-import bywash.tui.report.SeasonData;
 import bywash.tui.report.SeasonReport;
 import bywash.tui.report.SeasonRun;
 import java.io.IOException;
@@ -13,86 +18,186 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Reports what recordings add up to. */
+/** Reports what a journal or recordings hold. */
 @Command(
         name = "report",
         mixinStandardHelpOptions = true,
-        description =
-                "Reports the season that recordings or entries hold: water, incidents, tests, fish, feed, harvest, plants,"
-                        + " probes, as Markdown with text plots.",
-        footer = {"", "Exit codes: 0 good, 2 usage, 3 site file, 4 recording."})
+        description = {
+            "Reports an incident, a day, a month, any other span, or the season, out of the journal, also while the watch"
+                    + " runs, or out of recordings; as Markdown with text plots, CSV and JSON.",
+            "Without a word of what, lists the incidents there are."
+        },
+        footer = {
+            "",
+            "Example: bywash report --from 2026-05-14T18:00 --to 2026-05-15T00:00",
+            "         bywash report --incident latest --out incident.md --csv tables --json incident.json",
+            "",
+            "Exit codes: 0 good, 2 usage, or nothing such on record, 3 site file, 4 journal or recording."
+        })
 final class ReportCommand implements Callable<Integer> {
+    private static final int LONGEST = 4000;
+
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FILE", arity = "1..*", description = "Recordings, in order of time.")
-    private List<Path> files;
+    @Parameters(
+            paramLabel = "FILE",
+            arity = "0..*",
+            description = "Recordings, in order of time. Without one, the journal.")
+    private List<Path> files = List.of();
 
-    @Option(names = "--site", required = true, paramLabel = "SITE", description = "The site file.")
-    private Path site;
+    @Option(
+            names = "--site",
+            paramLabel = "SITE",
+            description = "The site file. Needed with recordings; the journal knows the one its watch was given.")
+    private @Nullable Path site;
 
-    @Option(names = "--season", required = true, description = "The report of the season.")
-    private boolean season;
+    @Mixin
+    private final ReportOptions options = new ReportOptions();
 
-    @Option(names = "--out", paramLabel = "FILE", description = "Writes the Markdown there, not to standard output.")
-    private @Nullable Path out;
+    @Mixin
+    private final WhichSite which = new WhichSite();
 
-    @Option(names = "--csv", paramLabel = "FOLDER", description = "Writes every table there as a CSV file as well.")
-    private @Nullable Path csv;
+    /** Ends the command with a code; what is wrong has been said, or is the message. */
+    private static final class Ends extends Exception {
+        private static final long serialVersionUID = 1L;
+        private final int code;
 
-    @Override
-    public Integer call() throws IOException {
-        PrintWriter err = spec.commandLine().getErr();
-        SiteFile file = SiteFiles.read(site, err);
-        if (file == null) {
-            return ExitCode.SITE_FILE;
+        Ends(int code, String message) {
+            super(message);
+            this.code = code;
         }
-        SeasonRun run = new SeasonRun(file);
-        for (Path path : files) {
-            try (RecordingReader reader = RecordingReader.open(path, Broken.to(path, err))) {
-                for (RecordedLine line = reader.next(); line != null; line = reader.next()) {
-                    run.accept(line);
-                }
-            } catch (IOException e) {
-                err.println(PlainText.of(
-                        path + ": cannot be read: " + e.getMessage() + "; give a recording (.jsonl or .jsonl.gz)",
-                        800));
-                err.flush();
-                return ExitCode.RECORDING;
-            }
-        }
-        Optional<SeasonData> data = run.finish();
-        if (data.isEmpty()) {
-            err.println("the recordings hold no line to report on; give a recording with readings or entries");
-            err.flush();
-            return ExitCode.RECORDING;
-        }
-        return write(new SeasonReport(data.get()), err);
     }
 
-    private int write(SeasonReport report, PrintWriter err) throws IOException {
-        String markdown = ReportWriter.markdown(report);
-        if (out == null) {
-            PrintWriter to = spec.commandLine().getOut();
-            to.print(markdown);
-            to.flush();
+    @Override
+    public Integer call() {
+        try {
+            if (options.chosen() > 1) {
+                throw new Ends(
+                        ExitCode.USAGE, "give one of --incident, --day, --month, --from and --to, --season, not several");
+            }
+            if (files.isEmpty()) {
+                journal();
+            } else {
+                recordings();
+            }
+            return ExitCode.GOOD;
+        } catch (Ends e) {
+            return say(e.code, e.getMessage());
+        } catch (ReportChoice.NotThere e) {
+            return say(ExitCode.USAGE, e.getMessage());
+        } catch (IOException e) {
+            return say(ExitCode.RECORDING, e.getMessage());
+        }
+    }
+
+    private int say(int code, @Nullable String words) {
+        PrintWriter err = spec.commandLine().getErr();
+        if (words != null && !words.isEmpty()) {
+            words.lines().forEach(line -> err.println(PlainText.of(line, LONGEST)));
+        }
+        err.flush();
+        return code;
+    }
+
+    private void journal() throws IOException, Ends, ReportChoice.NotThere {
+        try (JournalReader journal = JournalReader.open(which.folder(), which.id())) {
+            SiteFile file = site == null ? kept(journal) : given(site);
+            if (options.season) {
+                write(new SeasonReport(JournalSeason.of(file, journal)
+                        .orElseThrow(() -> new IOException("the journal is empty; a watch must run first"))));
+            } else {
+                write(new JournalChronicle(file, journal), file);
+            }
+        }
+    }
+
+    /** The site as the watch was told of it. */
+    private static SiteFile kept(JournalReader journal) throws IOException, Ends {
+        String text = journal.site();
+        if (text != null && SiteFileReader.read(text, "site in the journal") instanceof SiteFileResult.Good good) {
+            return good.siteFile();
+        }
+        throw new Ends(
+                ExitCode.USAGE,
+                text == null
+                        ? "the journal holds no site file yet; give it with --site, or start the watch once more"
+                        : "this program does not understand the site file in the journal; give it with --site");
+    }
+
+    private SiteFile given(Path path) throws Ends {
+        SiteFile file = SiteFiles.read(path, spec.commandLine().getErr());
+        if (file == null) {
+            throw new Ends(ExitCode.SITE_FILE, "");
+        }
+        return file;
+    }
+
+    private void recordings() throws IOException, Ends, ReportChoice.NotThere {
+        if (site == null) {
+            throw new Ends(ExitCode.USAGE, "recordings name no site; give its file with --site");
+        }
+        SiteFile file = given(site);
+        PrintWriter err = spec.commandLine().getErr();
+        RecordingChronicle.Lines lines = to -> {
+            if (!Recordings.read(files, err, to)) {
+                throw new IOException();
+            }
+        };
+        if (options.season) {
+            SeasonRun run = new SeasonRun(file);
+            lines.play(run::accept);
+            write(new SeasonReport(run.finish()
+                    .orElseThrow(() -> new IOException(
+                            "the recordings hold no line to report on; give a recording with readings or entries"))));
         } else {
-            Files.writeString(out, markdown);
+            write(new RecordingChronicle(file, lines), file);
         }
-        if (csv != null) {
-            err.println(
-                    ReportWriter.csv(report, csv).size() + " tables written to " + PlainText.of(csv.toString(), 400));
-            err.flush();
+    }
+
+    private void write(Chronicle record, SiteFile file) throws IOException, ReportChoice.NotThere, Ends {
+        ReportChoice choice = new ReportChoice(record, file.site(), options);
+        if (options.chosen() == 0) {
+            print(choice.list());
+        } else {
+            write(choice.report());
         }
-        return ExitCode.GOOD;
+    }
+
+    private void print(String text) {
+        PrintWriter to = spec.commandLine().getOut();
+        to.print(text);
+        to.flush();
+    }
+
+    private void write(Report report) throws Ends {
+        boolean jsonOut = options.json != null && options.json.toString().equals("-");
+        try {
+            if (options.out != null) {
+                Files.writeString(options.out, ReportWriter.markdown(report));
+            } else if (!jsonOut) {
+                print(ReportWriter.markdown(report));
+            }
+            if (options.csv != null) {
+                int tables = ReportWriter.csv(report, options.csv).size();
+                say(ExitCode.GOOD, tables + " tables written to " + options.csv);
+            }
+            if (jsonOut) {
+                print(ReportWriter.json(report));
+            } else if (options.json != null) {
+                Files.writeString(options.json, ReportWriter.json(report));
+            }
+        } catch (IOException e) {
+            throw new Ends(ExitCode.USAGE, "the report cannot be written (" + e + "); name a place that can be written");
+        }
     }
 }

@@ -6,6 +6,7 @@ import bywash.ingest.site.SiteFile;
 import bywash.tui.watch.Station;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.concurrent.Callable;
@@ -59,6 +60,7 @@ final class WatchCommand implements Callable<Integer> {
                     + file.site().id() + (state == null ? "" : " --state " + state));
             return ExitCode.USAGE;
         }
+        station.record().site(clock.instant(), Files.readString(site));
         if (station.restart().broken() > 0) {
             err.println(station.restart().broken() + " broken lines in the journal were passed over");
         }

@@ -4,20 +4,25 @@ import bywash.tui.report.Block.Grid;
 import bywash.tui.report.Block.Heading;
 import bywash.tui.report.Block.Paragraph;
 import bywash.tui.report.Block.Plot;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
+import java.io.StringWriter;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 
-/** Writes a report as Markdown (CommonMark with pipe tables), and its tables as CSV (RFC 4180, but lines end in LF). */
+/** Writes a report as Markdown (CommonMark with pipe tables), its tables as CSV (RFC 4180, but lines end in LF) and as JSON. */
 public final class ReportWriter {
     private ReportWriter() {}
 
     /** The whole report as one text. */
-    public static String markdown(SeasonReport report) {
+    public static String markdown(Report report) {
         StringBuilder text = new StringBuilder("# " + escaped(report.title()) + "\n");
         for (Block block : report.blocks()) {
             text.append('\n').append(markdown(block)).append('\n');
@@ -63,7 +68,7 @@ public final class ReportWriter {
     }
 
     /** Writes each table to {@code name.csv} in a folder, which is made; returns the files in order. */
-    public static List<Path> csv(SeasonReport report, Path folder) throws IOException {
+    public static List<Path> csv(Report report, Path folder) throws IOException {
         Files.createDirectories(folder);
         List<Path> files = new ArrayList<>();
         for (Table table : report.tables()) {
@@ -72,6 +77,44 @@ public final class ReportWriter {
             files.add(file);
         }
         return files;
+    }
+
+    /** Head and tables as one JSON object; each table is an array of objects with its columns as keys, nothing as null. */
+    public static String json(Report report) throws IOException {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator json = new JsonFactory().createGenerator(text)) {
+            json.useDefaultPrettyPrinter();
+            json.writeStartObject();
+            for (Map.Entry<String, String> e : report.head().entrySet()) {
+                json.writeStringField(e.getKey(), e.getValue());
+            }
+            for (Table table : report.tables()) {
+                json.writeArrayFieldStart(table.name());
+                for (List<String> row : table.rows()) {
+                    object(json, table, row);
+                }
+                json.writeEndArray();
+            }
+            json.writeEndObject();
+        }
+        return text.append('\n').toString();
+    }
+
+    private static void object(JsonGenerator json, Table table, List<String> row) throws IOException {
+        json.writeStartObject();
+        for (int i = 0; i < row.size(); i++) {
+            String column = table.columns().get(i);
+            String cell = row.get(i);
+            json.writeFieldName(column);
+            if (cell.isEmpty()) {
+                json.writeNull();
+            } else if (table.numbers().contains(column) && Table.isNumber(cell)) {
+                json.writeNumber(new BigDecimal(cell));
+            } else {
+                json.writeString(cell);
+            }
+        }
+        json.writeEndObject();
     }
 
     static String csv(Table table) {

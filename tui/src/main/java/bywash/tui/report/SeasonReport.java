@@ -9,11 +9,13 @@ import bywash.tui.report.Block.Heading;
 import bywash.tui.report.Block.Paragraph;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** The whole report: its blocks, and the tables of its CSV files. */
-public final class SeasonReport {
+public final class SeasonReport implements Report {
     private final SeasonData data;
     private final List<Block> blocks = new ArrayList<>();
 
@@ -53,16 +55,29 @@ public final class SeasonReport {
         blocks.add(new Grid(table.build()));
     }
 
-    String title() {
+    @Override
+    public String title() {
         return "Season of " + Cells.text(data.site().name());
     }
 
-    List<Block> blocks() {
+    @Override
+    public Map<String, String> head() {
+        Map<String, String> head = new LinkedHashMap<>();
+        head.put("report", "season");
+        head.put("site", data.site().id());
+        head.put("from", Times.FULL.of(data.from(), data.site().timeZone()));
+        head.put("to", Times.FULL.of(data.to(), data.site().timeZone()));
+        return head;
+    }
+
+    @Override
+    public List<Block> blocks() {
         return blocks.stream().map(b -> UsTables.of(b, data.site().units())).toList();
     }
 
     /** Every table of the report, and those too long for it. */
-    List<Table> tables() {
+    @Override
+    public List<Table> tables() {
         List<Table> tables = new ArrayList<>();
         for (Block block : blocks) {
             if (block instanceof Grid grid) {

@@ -6,6 +6,7 @@ import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.engine.Snapshot;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.Withdraw;
+import bywash.rules.event.Reading;
 import bywash.rules.husbandry.daily.DayValue;
 import bywash.rules.husbandry.season.SeasonLedger;
 import bywash.rules.husbandry.season.SeasonStatus;
@@ -41,6 +42,27 @@ public final class SeasonRun {
             entries.add(entry.entry());
         }
         pipeline.accept(line);
+    }
+
+    /** An entry from before the lines; give it in order with {@link #remember(Reading)}. */
+    void remember(OperatorEntry entry) {
+        from = from == null ? entry.at() : from;
+        entries.add(entry);
+        pipeline.remember(entry);
+    }
+
+    /** The mean of a minute from before the lines. */
+    void remember(Reading mean) {
+        from = from == null ? mean.at() : from;
+        pipeline.remember(mean);
+    }
+
+    /** Ends the run with alarm lines that are on record in place of those of the run. */
+    Optional<SeasonData> finish(List<AlarmTransition> stored) {
+        Optional<SeasonData> data = finish();
+        transitions.clear();
+        transitions.addAll(stored);
+        return data;
     }
 
     /** Ends the run; empty where there was no line. */

@@ -18,9 +18,9 @@ final class UsTables {
     private static final Set<String> CHEMICAL =
             Set.of("ammonia nitrogen g", "in all, g", "nitrogen g, low", "nitrogen g, high", "protein g");
 
-    private static final Pattern END = Pattern.compile("(.*) (g|kg|m2)");
+    private static final Pattern END = Pattern.compile("(.*) (g|kg|m2|L)");
     private static final Pattern AMOUNT = Pattern.compile("(.*), (L)");
-    private static final Set<String> READ = Set.of("lowest", "mean", "highest", "low", "high");
+    private static final Set<String> READ = Set.of("lowest", "mean", "highest", "low", "high", "first", "last");
 
     private UsTables() {}
 

@@ -33,7 +33,7 @@ final class WaterSection {
                     .map(d -> new TextPlot.Point(d.day(), units().shown(probe.quantity(), d.mean())))
                     .toList();
             blocks.add(new Plot(
-                    "Daily mean of " + name(probe),
+                    "Daily mean of " + name(probe, units()),
                     TextPlot.of(points, data.firstDay(), data.lastDay(), decimals(probe.quantity()))));
         });
         blocks.add(new Heading("Tests"));
@@ -59,8 +59,9 @@ final class WaterSection {
         return new DisplayUnits(data.site().units());
     }
 
-    private String name(Probe probe) {
-        String unit = units().unit(probe.quantity());
+    /** A probe in words, with its unit. */
+    static String name(Probe probe, DisplayUnits units) {
+        String unit = units.unit(probe.quantity());
         return said(probe.quantity()) + " in " + probe.vessel() + " (" + probe.id()
                 + (unit.isEmpty() ? "" : ", " + unit) + ")";
     }
@@ -75,7 +76,7 @@ final class WaterSection {
         };
     }
 
-    private static int decimals(Quantity quantity) {
+    static int decimals(Quantity quantity) {
         return switch (quantity) {
             case PH -> 2;
             case TEMPERATURE, DISSOLVED_OXYGEN, FLOW -> 1;

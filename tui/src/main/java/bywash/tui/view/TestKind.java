@@ -56,7 +56,8 @@ public enum TestKind {
         return Words.number(value, of(word).map(k -> k.decimals).orElse(2));
     }
 
-    static Optional<TestKind> of(String word) {
+    /** The kind of a word; empty where there is none. */
+    public static Optional<TestKind> of(String word) {
         return Stream.of(values()).filter(k -> k.word.equals(word)).findFirst();
     }
 

@@ -4,21 +4,24 @@ import bywash.ingest.recording.IsoTime;
 import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.AlarmState;
 import bywash.rules.alarm.AlarmTransition;
+import bywash.rules.alarm.Priority;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
 /** Alarm lines: one JSON object a transition, keys always in the same order. */
 public final class AlarmLines {
     private static final JsonFactory JSON = new JsonFactory();
-    private static final ObjectMapper READER = new ObjectMapper();
+    private static final ObjectMapper READER = new ObjectMapper(JSON);
 
     private AlarmLines() {}
 
@@ -47,32 +50,47 @@ public final class AlarmLines {
         return text.toString();
     }
 
-    /** The transition of a line, of its values only whether it is a repeated call; empty where it is none. */
-    static Optional<AlarmTransition> read(String line) {
+    /** Reads a line back; empty where it is none, or names an alarm or a state that this program does not know. */
+    public static Optional<AlarmTransition> read(String line) {
+        JsonNode node;
         try {
-            JsonNode node = READER.readTree(line);
-            Instant at = IsoTime.parse(node.path("time").asText());
-            Optional<AlarmKind> kind = AlarmKind.of(node.path("alarm").asText());
-            Optional<AlarmState> state = AlarmState.of(node.path("state").asText());
-            if (at == null || kind.isEmpty() || state.isEmpty()) {
-                return Optional.empty();
-            }
-            return Optional.of(new AlarmTransition(
-                    at,
-                    kind.get(),
-                    node.path("subject").asText(),
-                    state.get(),
-                    kind.get().priority(),
-                    node.path("incident").asText(),
-                    node.path("message").asText(),
-                    again(node.path("values").path(AlarmTransition.ANNOUNCEMENT))));
-        } catch (IOException e) {
+            node = READER.readTree(line);
+        } catch (JsonProcessingException e) {
             return Optional.empty();
         }
+        Instant at = IsoTime.parse(node.path("time").asText());
+        AlarmKind kind = AlarmKind.of(node.path("alarm").asText()).orElse(null);
+        AlarmState state = AlarmState.of(node.path("state").asText()).orElse(null);
+        if (at == null || kind == null || state == null) {
+            return Optional.empty();
+        }
+        Map<String, Object> values = new LinkedHashMap<>();
+        node.path("values").fields().forEachRemaining(f -> values.put(f.getKey(), value(f.getValue())));
+        return Optional.of(new AlarmTransition(
+                at,
+                kind,
+                node.path("subject").asText(),
+                state,
+                priority(node.path("priority").asText(), kind),
+                node.path("incident").asText(),
+                node.path("message").asText(),
+                values));
     }
 
-    private static Map<String, Object> again(JsonNode announcement) {
-        return announcement.isNumber() ? Map.of(AlarmTransition.ANNOUNCEMENT, announcement.asDouble()) : Map.of();
+    private static Object value(JsonNode value) {
+        if (value.isNull()) {
+            return Double.NaN;
+        }
+        return value.isNumber() ? (Object) value.doubleValue() : value.asText();
+    }
+
+    private static Priority priority(String word, AlarmKind kind) {
+        for (Priority priority : Priority.values()) {
+            if (priority.word().equals(word)) {
+                return priority;
+            }
+        }
+        return kind.priority();
     }
 
     private static void write(JsonGenerator json, String key, Object value) throws IOException {

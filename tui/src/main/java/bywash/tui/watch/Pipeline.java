@@ -79,6 +79,11 @@ public final class Pipeline {
         apply(new OperatorActed(entry));
     }
 
+    /** The mean of a minute as long ago. */
+    public void remember(Reading mean) {
+        engine.remember(mean);
+    }
+
     /** Puts the alarms back as they were kept. */
     public void restore(List<AlarmMemory> alarms, Instant now) {
         engine.restore(alarms, now);

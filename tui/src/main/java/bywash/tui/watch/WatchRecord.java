@@ -65,6 +65,13 @@ public final class WatchRecord implements AutoCloseable {
         storedAt = now;
     }
 
+    /** Before the loop starts: the text of the site file, so that a report needs the journal alone. */
+    public void site(Instant now, String text) {
+        if (journal != null) {
+            journal.keepSite(now, text);
+        }
+    }
+
     /** A message came in. */
     void message(Message message) {
         if (journal != null) {

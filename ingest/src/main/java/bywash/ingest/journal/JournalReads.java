@@ -203,9 +203,10 @@ final class JournalReads {
     /** The first time it tells of; null where it is empty. */
     @Nullable
     Instant firstSeen() throws SQLException {
-        return instant(number("SELECT ifnull(min(t), 0) FROM (SELECT (SELECT time FROM message ORDER BY seq LIMIT 1) AS t"
-                + " UNION ALL SELECT min(time) FROM entry UNION ALL SELECT min(time) FROM transition"
-                + " UNION ALL SELECT min(time) FROM state UNION ALL SELECT min(minute) * 60000 FROM rollup)"));
+        return instant(
+                number("SELECT ifnull(min(t), 0) FROM (SELECT (SELECT time FROM message ORDER BY seq LIMIT 1) AS t"
+                        + " UNION ALL SELECT min(time) FROM entry UNION ALL SELECT min(time) FROM transition"
+                        + " UNION ALL SELECT min(time) FROM state UNION ALL SELECT min(minute) * 60000 FROM rollup)"));
     }
 
     private static @Nullable Instant instant(long millis) {

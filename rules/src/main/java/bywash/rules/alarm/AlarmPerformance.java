@@ -108,7 +108,8 @@ public record AlarmPerformance(
 
     private static List<Answer> answers(List<AlarmSpell> raised, Instant to) {
         Map<AlarmKind, List<AlarmSpell>> byKind = new TreeMap<>();
-        raised.forEach(s -> byKind.computeIfAbsent(s.kind(), k -> new ArrayList<>()).add(s));
+        raised.forEach(
+                s -> byKind.computeIfAbsent(s.kind(), k -> new ArrayList<>()).add(s));
         List<Answer> all = new ArrayList<>();
         byKind.forEach((kind, spells) -> all.add(answer(kind, spells, to)));
         return all;

@@ -53,7 +53,8 @@ public record AlarmSpell(
     }
 
     private AlarmSpell acknowledgedAt(AlarmTransition t) {
-        return new AlarmSpell(raised, over == null ? t : last, calls, acknowledged == null ? t.at() : acknowledged, over, end);
+        return new AlarmSpell(
+                raised, over == null ? t : last, calls, acknowledged == null ? t.at() : acknowledged, over, end);
     }
 
     private AlarmSpell overAt(AlarmTransition t) {

@@ -1,8 +1,8 @@
 package bywash.tui.account;
 
-import bywash.rules.alarm.AlarmSpell;
 import bywash.ingest.recording.RecordedLine;
 import bywash.ingest.site.SiteFile;
+import bywash.rules.alarm.AlarmSpell;
 import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.chlorine.ResidualEstimate;
 import bywash.rules.detect.FlowFinding;
@@ -156,7 +156,9 @@ public final class AccountRun {
                         .filter(spell -> spell.within(from, to))
                         .toList(),
                 List.copyOf(entries),
-                flows.all().stream().filter(f -> f.since().isBefore(to) && !f.until().isBefore(from)).toList(),
+                flows.all().stream()
+                        .filter(f -> f.since().isBefore(to) && !f.until().isBefore(from))
+                        .toList(),
                 List.copyOf(residual),
                 slices.all(),
                 List.copyOf(gaps),

@@ -1,5 +1,6 @@
 package bywash.tui.account;
 
+import bywash.rules.chlorine.Litres;
 import bywash.rules.chlorine.LitresKnown;
 import bywash.rules.detect.FlowFinding;
 import java.time.Instant;
@@ -9,7 +10,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** Adds the findings of the balance up to runs: one of the same onset is brought up to date, another one begins a run. */
+/**
+ * Adds the findings of the balance up to runs: one whose onset lies in the last run brings it up to date, one that begins
+ * after the last was over begins another.
+ */
 final class FlowRuns {
     private final Map<String, LitresKnown> known = new TreeMap<>();
     private final Map<String, FlowRun> open = new TreeMap<>();
@@ -29,8 +33,11 @@ final class FlowRuns {
             return;
         }
         FlowRun last = open.get(finding.vessel());
-        if (last != null && !last.since().equals(since)) {
+        double high = Math.abs(finding.volumeL()) + 2 * Math.max(0, finding.volumeSeL());
+        if (last != null && last.until().isBefore(since)) {
             done.add(last);
+        } else if (last != null) {
+            high = Math.max(high, last.litres().highL());
         }
         open.put(
                 finding.vessel(),
@@ -39,10 +46,16 @@ final class FlowRuns {
                         since,
                         now,
                         finding.volumeL() > 0,
-                        known.computeIfAbsent(finding.vessel(), v -> new LitresKnown())
-                                .take(finding),
+                        litres(finding, high),
                         finding.source(),
                         finding.verdict()));
+    }
+
+    /** The range holds all that was thought likely while it ran: the last fit of a flow that has ended is none better. */
+    private Litres litres(FlowFinding finding, double high) {
+        Litres now =
+                known.computeIfAbsent(finding.vessel(), v -> new LitresKnown()).take(finding);
+        return new Litres(now.lowL(), now.likelyL(), Math.max(now.highL(), high));
     }
 
     /** All runs, oldest first. */

@@ -42,7 +42,8 @@ public record IncidentEntry(
             stories.computeIfAbsent(spell.incident(), id -> new ArrayList<>()).add(spell);
         }
         List<IncidentEntry> all = new ArrayList<>();
-        stories.forEach((id, of) -> all.add(new IncidentEntry(id, of.get(0).raised().at(), end(of), of)));
+        stories.forEach(
+                (id, of) -> all.add(new IncidentEntry(id, of.get(0).raised().at(), end(of), of)));
         return all;
     }
 

@@ -53,8 +53,10 @@ public final class JournalChronicle implements Chronicle {
         Instant lead = from.minus(LEAD);
         journal.entries(Instant.EPOCH, lead).forEach(line -> run.remember(line.entry()));
         if (kept == null || kept.isAfter(from)) {
-            journal.minutes(from, kept == null || kept.isAfter(to) ? to : kept, m ->
-                    run.minute(m.probe(), m.minute(), new double[] {m.count(), m.low(), m.mean(), m.high()}));
+            journal.minutes(
+                    from,
+                    kept == null || kept.isAfter(to) ? to : kept,
+                    m -> run.minute(m.probe(), m.minute(), new double[] {m.count(), m.low(), m.mean(), m.high()}));
         }
         journal.lines(lead, to, run::accept);
         return run.finish(reach().to(), transitions());

@@ -55,8 +55,8 @@ final class Slices {
         Map<String, List<Slice>> all = new TreeMap<>();
         probes.forEach((probe, sums) -> {
             List<Slice> slices = new ArrayList<>();
-            sums.forEach((n, s) -> slices.add(
-                    new Slice(Instant.ofEpochSecond(n * stepS), s.count, s.low, s.sum / s.count, s.high)));
+            sums.forEach((n, s) ->
+                    slices.add(new Slice(Instant.ofEpochSecond(n * stepS), s.count, s.low, s.sum / s.count, s.high)));
             all.put(probe, List.copyOf(slices));
         });
         return all;

@@ -122,7 +122,7 @@ final class LogCommand implements Callable<Integer> {
             }
             return entry;
         } catch (BrokenEntry e) {
-            throw new IOException(e.getMessage(), e);
+            throw new IOException(e.getMessage() + "; give " + e.right(), e);
         }
     }
 

@@ -64,7 +64,7 @@ final class RecordCommand implements Callable<Integer> {
     private volatile boolean stop;
 
     @Override
-    public Integer call() throws InterruptedException {
+    public Integer call() {
         PrintWriter err = spec.commandLine().getErr();
         SiteFile live = null;
         if (site != null) {
@@ -82,6 +82,9 @@ final class RecordCommand implements Callable<Integer> {
                 journal();
             }
             return ExitCode.GOOD;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            return ExitCode.GOOD; // told to end
         } catch (IOException | UncheckedIOException e) {
             err.println(PlainText.of(String.valueOf(e.getMessage()), 800));
             err.flush();
@@ -103,16 +106,28 @@ final class RecordCommand implements Callable<Integer> {
     private void journal() throws IOException {
         Instant first = time("--from", from, Instant.EPOCH);
         Instant last = time("--to", to, Instant.parse("9999-01-01T00:00:00Z"));
-        try (JournalReader journal = JournalReader.open(which.folder(), which.id());
-                RecordingWriter writer = new RecordingWriter(open())) {
-            journal.lines(first, last, line -> {
-                try {
-                    writer.write(line);
-                } catch (IOException e) {
-                    throw new UncheckedIOException(e);
-                }
-            });
+        long[] lines = {0};
+        try (JournalReader journal = JournalReader.open(which.folder(), which.id())) {
+            try (RecordingWriter writer = new RecordingWriter(open())) {
+                journal.lines(first, last, line -> {
+                    lines[0]++;
+                    try {
+                        writer.write(line);
+                    } catch (IOException e) {
+                        throw new UncheckedIOException(e);
+                    }
+                });
+            }
+            if (lines[0] == 0) {
+                Files.delete(file);
+                throw new IOException("nothing is on record from then to then; the journal reaches from "
+                        + words(journal.firstMessage()) + " to " + words(journal.lastSeen()));
+            }
         }
+    }
+
+    private static String words(@Nullable Instant at) {
+        return at == null ? "nowhere" : IsoTime.format(at);
     }
 
     private static Instant time(String option, @Nullable String text, Instant otherwise) throws IOException {
@@ -141,16 +156,22 @@ final class RecordCommand implements Callable<Integer> {
             feed.start();
             while (!stop) {
                 queue.drain(batch, 500);
-                for (Message message : batch) {
-                    writer.write(message);
-                }
-                batch.clear();
-                writer.flush();
+                write(batch, writer);
             }
         }
+        queue.drain(batch, 0);
+        write(batch, writer);
         if (queue.dropped() > 0) {
             err.println(queue.dropped() + " messages came faster than they could be written, and are not in it");
         }
+    }
+
+    private static void write(List<Message> batch, RecordingWriter writer) throws IOException {
+        for (Message message : batch) {
+            writer.write(message);
+        }
+        batch.clear();
+        writer.flush();
     }
 
     /** Lets the recording come to its end before the program does. */

@@ -76,7 +76,10 @@ final class ReportChoice {
         }
         if (options.day != null) {
             LocalDate day = day(options.day);
-            return span(day.atStartOfDay(zone()).toInstant(), day.plusDays(1).atStartOfDay(zone()).toInstant(), day.toString());
+            return span(
+                    day.atStartOfDay(zone()).toInstant(),
+                    day.plusDays(1).atStartOfDay(zone()).toInstant(),
+                    day.toString());
         }
         if (options.month != null) {
             YearMonth month = month(options.month);

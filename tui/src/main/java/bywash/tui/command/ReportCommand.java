@@ -83,7 +83,8 @@ final class ReportCommand implements Callable<Integer> {
         try {
             if (options.chosen() > 1) {
                 throw new Ends(
-                        ExitCode.USAGE, "give one of --incident, --day, --month, --from and --to, --season, not several");
+                        ExitCode.USAGE,
+                        "give one of --incident, --day, --month, --from and --to, --season, not several");
             }
             if (files.isEmpty()) {
                 journal();
@@ -197,7 +198,8 @@ final class ReportCommand implements Callable<Integer> {
                 Files.writeString(options.json, ReportWriter.json(report));
             }
         } catch (IOException e) {
-            throw new Ends(ExitCode.USAGE, "the report cannot be written (" + e + "); name a place that can be written");
+            throw new Ends(
+                    ExitCode.USAGE, "the report cannot be written (" + e + "); name a place that can be written");
         }
     }
 }

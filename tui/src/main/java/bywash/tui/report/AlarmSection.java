@@ -5,7 +5,9 @@ import bywash.rules.alarm.AlarmSpell;
 import bywash.tui.view.Words;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /** Each alarm that stood: when it was raised, answered and over, and what it most often comes of. */
@@ -23,7 +25,7 @@ final class AlarmSection implements Section {
                 new Block.Heading("Alarms"),
                 table.rows().isEmpty()
                         ? new Block.Paragraph("No alarm stood in this time.")
-                        : new Block.Grid(table.without("message", "incident", "most often comes of", "calls")));
+                        : new Block.Grid(table.without("message", "incident", "most often comes of")));
     }
 
     @Override
@@ -71,15 +73,16 @@ final class AlarmSection implements Section {
     }
 
     private static String minutes(Instant from, @Nullable Instant to) {
-        return to == null ? "" : Cells.number(Duration.between(from, to).toSeconds() / 60.0, 0);
+        return to == null ? "" : Cells.count(Duration.between(from, to).toMinutes());
     }
 
     /** How soon the first of them was answered, in words. */
     static String answered(List<AlarmSpell> spells) {
         return spells.stream()
                 .filter(s -> s.acknowledged() != null)
-                .min(java.util.Comparator.comparing(s -> java.util.Objects.requireNonNull(s.acknowledged())))
-                .map(s -> "First answered " + Words.span(spells.get(0).raised().at(), java.util.Objects.requireNonNull(s.acknowledged()))
+                .min(Comparator.comparing(s -> Objects.requireNonNull(s.acknowledged())))
+                .map(s -> "First answered "
+                        + Words.span(spells.get(0).raised().at(), Objects.requireNonNull(s.acknowledged()))
                         + " after the first call.")
                 .orElse("Not answered yet.");
     }

@@ -1,6 +1,7 @@
 package bywash.tui.report;
 
 import bywash.rules.chlorine.Litres;
+import bywash.rules.site.VesselRole;
 import bywash.tui.account.FlowRun;
 import bywash.tui.view.DisplayUnits;
 import java.util.ArrayList;
@@ -9,6 +10,8 @@ import java.util.Locale;
 
 /** Water that moved: declared, not declared, in and out, with its range. */
 final class FlowSection implements Section {
+    private static final String FILLING = "filling of the reserve";
+
     private final Span span;
 
     FlowSection(Span span) {
@@ -20,8 +23,9 @@ final class FlowSection implements Section {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Heading("Water in and out"));
         if (span.account().reckonedFrom() == null) {
-            blocks.add(new Block.Paragraph("The readings of this time are no longer kept, so its litres cannot be worked"
-                    + " out anew; what the watch said then stands in the alarms' messages."));
+            blocks.add(
+                    new Block.Paragraph("The readings of this time are no longer kept, so its litres cannot be worked"
+                            + " out anew; what the watch said then stands in the alarms' messages."));
             return blocks;
         }
         if (span.account().flows().isEmpty()) {
@@ -30,7 +34,7 @@ final class FlowSection implements Section {
         }
         blocks.add(new Block.Grid(sums()));
         blocks.add(new Block.Grid(runs(Times.LOCAL)));
-        blocks.add(new Block.Paragraph("Low and high are two standard errors from the likely litres."));
+        blocks.add(new Block.Paragraph("The range holds what was likely while the water ran, to two standard errors."));
         return blocks;
     }
 
@@ -72,7 +76,7 @@ final class FlowSection implements Section {
                         "water-moved", "vessel", "which", "times", "low L", "likely L", "high L")
                 .numbers("times", "low L", "likely L", "high L");
         span.site().vessels().forEach(v -> {
-            for (String which : List.of("declared in", "not declared in", "out")) {
+            for (String which : List.of("declared in", "not declared in", FILLING, "out")) {
                 Sum sum = new Sum();
                 span.account().flows().stream()
                         .filter(f -> f.vessel().equals(v.id()) && which(f).equals(which))
@@ -91,8 +95,12 @@ final class FlowSection implements Section {
         return table.build();
     }
 
-    private static String which(FlowRun f) {
-        return !f.in() ? "out" : f.declared() ? "declared in" : "not declared in";
+    private String which(FlowRun f) {
+        if (!f.in()) {
+            return "out";
+        }
+        boolean reserve = span.site().vessel(f.vessel()).stream().anyMatch(v -> v.role() == VesselRole.RESERVE);
+        return reserve ? FILLING : f.declared() ? "declared in" : "not declared in";
     }
 
     private Table runs(Times times) {

@@ -33,9 +33,7 @@ public final class IncidentTable {
         StringBuilder text = new StringBuilder();
         for (int n = incidents.size() - 1; n >= 0; n--) {
             IncidentEntry i = incidents.get(n);
-            String end = i.ended() == null
-                    ? "still stands"
-                    : Times.LOCAL.of(i.ended(), site.timeZone());
+            String end = i.ended() == null ? "still stands" : Times.LOCAL.of(i.ended(), site.timeZone());
             text.append(String.format(
                     java.util.Locale.ROOT,
                     "%s  %-16s  %-8s  %2d alarm%s  %s%n",

@@ -51,8 +51,9 @@ final class MeasureSection implements Section {
     /** The sheet of this incident; of those played anew, the one that began nearest, where its name differs. */
     private Optional<ResponseSheet> sheet() {
         List<ResponseSheet> sheets = span.account().care().sheets();
-        Optional<ResponseSheet> same =
-                sheets.stream().filter(s -> s.incident().equals(span.incident())).findFirst();
+        Optional<ResponseSheet> same = sheets.stream()
+                .filter(s -> s.incident().equals(span.incident()))
+                .findFirst();
         if (same.isPresent() || span.spells().isEmpty()) {
             return same;
         }
@@ -77,8 +78,10 @@ final class MeasureSection implements Section {
                 .toList();
         List<SheetStep> steps = sheet().map(ResponseSheet::steps).orElse(List.of());
         for (SheetStep step : steps) {
-            OperatorEntry.StepDone tick =
-                    ticks.stream().filter(t -> t.step().equals(step.id())).reduce((a, b) -> b).orElse(null);
+            OperatorEntry.StepDone tick = ticks.stream()
+                    .filter(t -> t.step().equals(step.id()))
+                    .reduce((a, b) -> b)
+                    .orElse(null);
             String note = tick != null ? tick.note() : step.doneAt() != null ? step.note() : DEFAULT_NOTE;
             Instant done = tick != null ? tick.at() : step.doneAt();
             table.row(

@@ -53,12 +53,7 @@ final class PerformanceSection implements Section {
                 case MISSED -> "NO";
                 case OPEN -> "";
             };
-            table.row(
-                    f.what(),
-                    Cells.number(f.value(), f.decimals()),
-                    Cells.number(f.most(), 0),
-                    held,
-                    f.source());
+            table.row(f.what(), Cells.number(f.value(), f.decimals()), Cells.number(f.most(), 0), held, f.source());
         }
         return table.build();
     }
@@ -83,8 +78,8 @@ final class PerformanceSection implements Section {
                     Cells.count(rationale.respondWithin().toMinutes()),
                     Cells.count(a.inTime()),
                     Cells.count(a.late()),
-                    Cells.number(a.medianMin(), 0),
-                    Cells.number(a.slowestMin(), 0),
+                    Cells.number(Math.floor(a.medianMin()), 0),
+                    Cells.number(Math.floor(a.slowestMin()), 0),
                     rationale.cause());
         }
         return table.build();
@@ -106,7 +101,8 @@ final class PerformanceSection implements Section {
     private Table floods() {
         Table.Builder table = new Table.Builder("alarm-floods", "from", "to", "raised").numbers("raised");
         for (AlarmRates.Flood f : performance.floods()) {
-            table.row(Times.FULL.of(f.from(), span.zone()), Times.FULL.of(f.to(), span.zone()), Cells.count(f.raised()));
+            table.row(
+                    Times.FULL.of(f.from(), span.zone()), Times.FULL.of(f.to(), span.zone()), Cells.count(f.raised()));
         }
         return table.build();
     }

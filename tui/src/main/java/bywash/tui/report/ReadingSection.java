@@ -70,23 +70,35 @@ final class ReadingSection implements Section {
 
     private Table summary() {
         Table.Builder table = new Table.Builder(
-                        "readings", "probe", "quantity", "unit", "readings", "first", "lowest", "mean", "highest", "last")
+                        "readings",
+                        "probe",
+                        "quantity",
+                        "unit",
+                        "readings",
+                        "first",
+                        "lowest",
+                        "mean",
+                        "highest",
+                        "last")
                 .numbers("readings", "first", "lowest", "mean", "highest", "last");
         for (Probe probe : span.site().probes()) {
             List<Slice> slices = span.account().readings().getOrDefault(probe.id(), List.of());
             if (!slices.isEmpty()) {
                 int decimals = WaterSection.decimals(probe.quantity());
                 long count = slices.stream().mapToLong(Slice::count).sum();
-                double sum = slices.stream().mapToDouble(s -> s.mean() * s.count()).sum();
+                double sum =
+                        slices.stream().mapToDouble(s -> s.mean() * s.count()).sum();
                 table.row(
                         probe.id(),
                         probe.quantity().word(),
                         probe.quantity().unit(),
                         Cells.count(count),
                         Cells.number(slices.get(0).mean(), decimals),
-                        Cells.number(slices.stream().mapToDouble(Slice::low).min().orElse(Double.NaN), decimals),
+                        Cells.number(
+                                slices.stream().mapToDouble(Slice::low).min().orElse(Double.NaN), decimals),
                         Cells.number(sum / count, decimals),
-                        Cells.number(slices.stream().mapToDouble(Slice::high).max().orElse(Double.NaN), decimals),
+                        Cells.number(
+                                slices.stream().mapToDouble(Slice::high).max().orElse(Double.NaN), decimals),
                         Cells.number(slices.get(slices.size() - 1).mean(), decimals));
             }
         }

@@ -1,8 +1,8 @@
 package bywash.tui.report;
 
+import bywash.rules.alarm.AlarmSpell;
 import bywash.rules.site.Site;
 import bywash.tui.account.Account;
-import bywash.rules.alarm.AlarmSpell;
 import bywash.tui.view.DisplayUnits;
 import java.time.Instant;
 import java.time.ZoneId;

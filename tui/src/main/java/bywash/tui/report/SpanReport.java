@@ -125,7 +125,8 @@ public final class SpanReport implements Report {
         words.add(span.local(a.from()) + " to " + span.local(a.to()) + " (" + span.zone() + "), "
                 + Words.span(a.from(), a.to()) + ".");
         if (span.incident() == null) {
-            words.add(count(incidents.size(), "incident") + ", " + count(span.spells().size(), "alarm") + ".");
+            words.add(count(incidents.size(), "incident") + ", "
+                    + count(span.spells().size(), "alarm") + ".");
         } else {
             words.add(story(incidents.get(0)));
         }

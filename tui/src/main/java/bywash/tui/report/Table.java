@@ -58,9 +58,7 @@ public record Table(String name, List<String> columns, List<List<String>> rows, 
         return new Table(
                 name,
                 keep.stream().map(columns::get).toList(),
-                rows.stream()
-                        .map(r -> keep.stream().map(r::get).toList())
-                        .toList(),
+                rows.stream().map(r -> keep.stream().map(r::get).toList()).toList(),
                 numbers);
     }
 

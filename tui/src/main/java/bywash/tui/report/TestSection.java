@@ -51,7 +51,8 @@ final class TestSection implements Section {
     }
 
     private String estimate(OperatorEntry.WaterTest t) {
-        boolean reserve = span.site().vessel(t.vessel()).stream().noneMatch(v -> v.role() != bywash.rules.site.VesselRole.RESERVE);
+        boolean reserve = span.site().vessel(t.vessel()).stream()
+                .noneMatch(v -> v.role() != bywash.rules.site.VesselRole.RESERVE);
         ResidualPoint p = span.account().residualAt(t.at());
         if (!t.quantity().equals(TestKind.TOTAL_CHLORINE.word()) || reserve || p == null) {
             return "";

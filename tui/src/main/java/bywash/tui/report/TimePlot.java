@@ -130,10 +130,15 @@ final class TimePlot {
         DateTimeFormatter format = DateTimeFormatter.ofPattern(days ? "yyyy-MM-dd" : "MM-dd HH:mm", Locale.ROOT);
         ZonedDateTime first = from.atZone(zone);
         ZonedDateTime last = to.atZone(zone);
-        ZonedDateTime middle = from.plus(Duration.between(from, to).dividedBy(2)).atZone(zone);
+        ZonedDateTime middle =
+                from.plus(Duration.between(from, to).dividedBy(2)).atZone(zone);
         String a = format.format(first);
         int gap = (WIDTH - 3 * a.length()) / 2;
-        return " ".repeat(SCALE + 1) + a + " ".repeat(gap) + format.format(middle) + " ".repeat(gap)
+        return " ".repeat(SCALE + 1)
+                + a
+                + " ".repeat(gap)
+                + format.format(middle)
+                + " ".repeat(gap)
                 + format.format(last);
     }
 }

@@ -42,10 +42,10 @@ final class TimelineSection implements Section {
         return List.of(table(Times.FULL), entries());
     }
 
-    private List<Event> events() {
+    private List<Event> events(boolean callsAgain) {
         List<Event> events = new ArrayList<>();
         for (AlarmTransition t : span.account().transitions()) {
-            if (span.concerns(t.incident())) {
+            if (span.concerns(t.incident()) && (callsAgain || !t.again())) {
                 String state = t.again() ? "calls again" : t.state().word();
                 events.add(new Event(
                         t.at(),
@@ -68,7 +68,7 @@ final class TimelineSection implements Section {
 
     private Table table(Times times) {
         Table.Builder table = new Table.Builder("timeline", "time", "what", "subject", "in words", "incident");
-        for (Event e : events()) {
+        for (Event e : events(times == Times.FULL)) {
             table.row(times.of(e.at(), span.zone()), e.kind(), Cells.text(e.subject()), e.words(), e.incident());
         }
         Table whole = table.build();

@@ -10,6 +10,7 @@ import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -41,11 +42,11 @@ public final class JournalReader implements AutoCloseable {
         }
     }
 
-    private interface Question<T extends @Nullable Object> {
+    private interface Question<T> {
         T of(JournalReads reads) throws SQLException;
     }
 
-    private <T extends @Nullable Object> T ask(Question<T> question) throws IOException {
+    private <T> T ask(Question<T> question) throws IOException {
         try {
             return question.of(new JournalReads(db));
         } catch (SQLException e) {
@@ -78,22 +79,22 @@ public final class JournalReader implements AutoCloseable {
 
     /** The site file as the last watch read it; null where none was kept. */
     public @Nullable String site() throws IOException {
-        return ask(JournalReads::site);
+        return ask(r -> Optional.ofNullable(r.site())).orElse(null);
     }
 
     /** The time of the first message still kept; null where there is none. */
     public @Nullable Instant firstMessage() throws IOException {
-        return ask(JournalReads::firstMessage);
+        return ask(r -> Optional.ofNullable(r.firstMessage())).orElse(null);
     }
 
     /** The first time it tells of; null where it is empty. */
     public @Nullable Instant firstSeen() throws IOException {
-        return ask(JournalReads::firstSeen);
+        return ask(r -> Optional.ofNullable(r.firstSeen())).orElse(null);
     }
 
     /** How far the last watch came; null where none has run. */
     public @Nullable Instant lastSeen() throws IOException {
-        return ask(JournalReads::lastSeen);
+        return ask(r -> Optional.ofNullable(r.lastSeen())).orElse(null);
     }
 
     /** The minutes of every probe that begin in a span, oldest first. */

@@ -60,7 +60,8 @@ class LogThroughTheWatchTest {
     @Test
     void theWatchTakesWhatWasEnteredBeforeItsStart() throws Exception {
         aWatchHasRun();
-        log("batch-fill", "vessel=reserve", "volume=800 L");
+        String earlier = CLOCK.instant().minusSeconds(3600).toString();
+        log("batch-fill", "vessel=reserve", "volume=800 L", "--at", earlier);
         log("test", "vessel=reserve", "quantity=total-chlorine", "value=0 mg/L");
         Station station =
                 Station.open(Larkfield.site(), state, () -> CLOCK.instant().plusSeconds(60));

@@ -81,15 +81,15 @@ public record AlarmPerformance(
         List<AlarmFigure> all = new ArrayList<>();
         all.add(new AlarmFigure("raised", rates.raised(), Double.NaN, 0, ""));
         all.add(new AlarmFigure("a day, mean", days > 0 ? rates.raised() / days : Double.NaN, 120, 1, EEMUA));
-        all.add(new AlarmFigure("in 10 min, mean", rates.meanTenMinutes(span), 1, 3, EEMUA));
-        all.add(new AlarmFigure("in 10 min, most", rates.peakTenMinutes(), 10, 0, EEMUA));
-        all.add(new AlarmFigure("in an hour, most", rates.peakHour(), 15, 0, EEMUA));
-        all.add(new AlarmFigure("in a minute, most", rates.peakMinute(), 2, 0, EEMUA));
+        all.add(new AlarmFigure("10 min, mean", rates.meanTenMinutes(span), 1, 3, EEMUA));
+        all.add(new AlarmFigure("10 min, most", rates.peakTenMinutes(), 10, 0, EEMUA));
+        all.add(new AlarmFigure("an hour, most", rates.peakHour(), 15, 0, EEMUA));
+        all.add(new AlarmFigure("a minute, most", rates.peakMinute(), 2, 0, EEMUA));
         all.add(new AlarmFigure(
                 "time in flood, %", days > 0 ? 100.0 * flood.toSeconds() / span.toSeconds() : Double.NaN, 1, 2, ISA));
-        all.add(new AlarmFigure("chattering alarms", rates.chattering().size(), 0, 0, ISA));
-        all.add(new AlarmFigure("over within a minute", fleeting(raised), 0, 0, ISA));
-        all.add(new AlarmFigure("standing longer than a day", stale(spells, from, to), 5, 0, ISA));
+        all.add(new AlarmFigure("chattering", rates.chattering().size(), 0, 0, ISA));
+        all.add(new AlarmFigure("over in a minute", fleeting(raised), 0, 0, ISA));
+        all.add(new AlarmFigure("stale, over 1 d", stale(spells, from, to), 5, 0, ISA));
         return all;
     }
 

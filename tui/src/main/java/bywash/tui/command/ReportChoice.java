@@ -111,7 +111,7 @@ final class ReportChoice {
             throw new NotThere("--incident " + wanted + ": " + what + known());
         }
         IncidentEntry one = fit.get(0);
-        Instant end = one.ended() == null ? record.reach().to() : one.ended().plus(AFTER);
+        Instant end = one.ended() == null ? Instant.MAX : one.ended().plus(AFTER);
         Account account = record.account(one.began().minus(BEFORE), least(end));
         return SpanReport.incident(account, one);
     }

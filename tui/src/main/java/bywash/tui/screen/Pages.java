@@ -46,7 +46,12 @@ final class Pages {
                 new LogPage(),
                 new ReplayPage()));
         // A new page goes here: pages.add(...), and nowhere else; a form that is to stand under n goes into forms.
-        pages.addAll(List.of(new StockPage(), new NitrogenPage(), new ProbeCarePage(), new BalancePage()));
+        pages.addAll(List.of(
+                new StockPage(),
+                new NitrogenPage(),
+                new ProbeCarePage(),
+                new BalancePage(),
+                new AlarmPerformancePage()));
         pages.addAll(forms);
         pages.add(new PagesPage(this::all));
         pages.add(new HelpPage(() -> help.sections()));

@@ -154,6 +154,8 @@ final class PicturesTest {
                         ascii("log-entries", Frames.valveOpen(), "l\t\t\t\nfed"),
                         both("log-date", LogFrames.recorded(new ArrayList<>()), "ld01-05\n"),
                         ascii("log-date", LogFrames.recorded(new ArrayList<>()), "ld01-05\n"),
+                        both("alarm-performance", PerformanceFrames.aMonth(), "u"),
+                        ascii("alarm-performance", PerformanceFrames.aMonth(), "u"),
                         both("replay", Frames.replay(), "i"),
                         ascii("replay", Frames.replay(), "i"),
                         both("trends-hour", Frames.valveOpen(), "g"),

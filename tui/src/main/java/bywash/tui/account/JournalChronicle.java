@@ -7,6 +7,7 @@ import bywash.tui.watch.AlarmLines;
 import java.io.IOException;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 
 /**
@@ -55,7 +56,7 @@ public final class JournalChronicle implements Chronicle {
         if (kept == null || kept.isAfter(from)) {
             journal.minutes(
                     from,
-                    kept == null || kept.isAfter(to) ? to : kept,
+                    kept == null || kept.isAfter(to) ? to : kept.truncatedTo(ChronoUnit.MINUTES),
                     m -> run.minute(m.probe(), m.minute(), new double[] {m.count(), m.low(), m.mean(), m.high()}));
         }
         journal.lines(lead, to, run::accept);

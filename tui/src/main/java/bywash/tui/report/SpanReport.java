@@ -98,9 +98,7 @@ public final class SpanReport implements Report {
         blocks.add(new Block.Paragraph("Estimates are no test: confirm chlorine with a DPD kit. Litres and residual are"
                 + " worked out anew from the readings on record, the rules taught by the days before; alarms are as they"
                 + " were raised. Fish welfare, food safety and discharge follow local rules and licensed practice."));
-        return blocks.stream()
-                .map(b -> UsTables.of(b, span.site().units()))
-                .toList();
+        return blocks.stream().map(b -> UsTables.of(b, span.site().units())).toList();
     }
 
     private void partly(List<Block> blocks) {

@@ -25,7 +25,7 @@ final class AlarmPerformancePage extends PassagePage {
 
     @Override
     public Character letter() {
-        return 'u';
+        return 'v';
     }
 
     @Override

@@ -121,7 +121,7 @@ class LogThroughTheWatchTest {
     void saysWhatIsWrongWithAnEntryAndKeepsNothing() throws Exception {
         aWatchHasRun();
         assertWrong("operator entry \"fede\" is not known; give top-up-start, ", log("fede", "mass=100 g"));
-        assertWrong("\"mass\" of feed: \"100\" has no unit; give ", log("feed", "mass=100"));
+        assertWrong("\"mass\" of feed: \"100\" has no unit", log("feed", "mass=100"));
         assertWrong("in the future", log("note", "text=x", "--at", "2999-01-01T00:00:00Z"));
         assertWrong("\"soon\" is not a time; give ", log("note", "text=x", "--at", "soon"));
         assertEquals("", log().out());

@@ -25,7 +25,7 @@ final class AlarmPerformancePage extends PassagePage {
 
     @Override
     public Character letter() {
-        return 'v';
+        return 'z';
     }
 
     @Override

@@ -24,11 +24,16 @@ public final class DelayBenchmark {
             new Case("three beds", Variants.THREE, 4, 10),
             new Case("three beds", Variants.THREE, 6, 7),
             new Case("three beds", Variants.THREE, 0.8, 35),
+            new Case("three beds", Variants.THREE, 10, Double.NaN),
             new Case("three beds", Variants.THREE, 12, Double.NaN),
+            new Case("three beds", Variants.THREE, 16, Double.NaN),
+            new Case("three beds", Variants.THREE, 20, Double.NaN),
             new Case("three beds", Variants.THREE, -4, Double.NaN),
             new Case("Larkfield", SiteModel.larkfield(), 4, 10),
             new Case("Larkfield", SiteModel.larkfield(), 6, 7),
-            new Case("Larkfield", SiteModel.larkfield(), 0.8, 35));
+            new Case("Larkfield", SiteModel.larkfield(), 0.8, 35),
+            new Case("Larkfield", SiteModel.larkfield(), 12, Double.NaN),
+            new Case("Larkfield", SiteModel.larkfield(), 20, Double.NaN));
 
     private DelayBenchmark() {}
 

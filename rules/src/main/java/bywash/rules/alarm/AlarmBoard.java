@@ -40,6 +40,11 @@ public final class AlarmBoard {
         }
     }
 
+    /** Nobody watched for a while: no off-delay runs through that time. */
+    public void unwatched() {
+        alarms.values().forEach(bySubject -> bySubject.values().forEach(Alarm::unknown));
+    }
+
     /** Sets that nobody can say whether a condition holds: an alarm that stands stays. */
     public void unknown(AlarmKind kind, String subject) {
         Alarm alarm = find(kind, subject);

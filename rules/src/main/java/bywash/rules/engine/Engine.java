@@ -124,6 +124,7 @@ public final class Engine {
             feedDetail = changed.detail();
         } else if (event instanceof WatchStarted started) {
             monitors.values().forEach(monitor -> monitor.resume(started.at()));
+            board.unwatched();
         } else {
             throw new IllegalArgumentException("unknown event " + event);
         }

@@ -180,7 +180,16 @@ final class SystemRules {
             if (monitor.probe().quantity() == Quantity.STATE && monitor.probe().device() == Device.PUMP) {
                 probed = true;
                 boolean off = monitor.at() != null && monitor.value() < 0.5;
-                set(monitor.probe().vessel(), at, off, "The pump's own state says off.");
+                boolean heard =
+                        switch (monitor.health(at)) {
+                            case GOOD, STUCK -> true;
+                            case WAITING, SILENT, IMPLAUSIBLE -> false;
+                        };
+                if (off || heard) {
+                    set(monitor.probe().vessel(), at, off, "The pump's own state says off.");
+                } else {
+                    board.unknown(AlarmKind.PUMP_STOPPED, monitor.probe().vessel());
+                }
             }
         }
         if (!probed) {

@@ -109,7 +109,7 @@ final class FaultyWorld {
     List<Message> retained(Instant now) {
         List<Message> all = new ArrayList<>();
         kept.forEach((topic, payload) -> all.add(new Message(now, topic, payload, 1, true)));
-        return all;
+        return sent(all); // a state that was kept is one of this moment, and nonsense that was kept is nonsense
     }
 
     /** Hundreds of messages at once, on topics of the site and on others. */
@@ -125,7 +125,7 @@ final class FaultyWorld {
     /** Notes the readings among them that are possible, and of this time. */
     private List<Message> sent(List<Message> all) {
         for (Message message : all) {
-            truth.decode(message.time(), message.topic(), message.payload(), false, new DecodeSink() {
+            truth.decode(message.time(), message.topic(), message.payload(), message.retain(), new DecodeSink() {
                 @Override
                 public void reading(Reading reading) {
                     spoken.put(reading.probe(), message.time());

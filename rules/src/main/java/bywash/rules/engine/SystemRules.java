@@ -180,11 +180,10 @@ final class SystemRules {
             if (monitor.probe().quantity() == Quantity.STATE && monitor.probe().device() == Device.PUMP) {
                 probed = true;
                 boolean off = monitor.at() != null && monitor.value() < 0.5;
-                boolean heard =
-                        switch (monitor.health(at)) {
-                            case GOOD, STUCK -> true;
-                            case WAITING, SILENT, IMPLAUSIBLE -> false;
-                        };
+                boolean heard = switch (monitor.health(at)) {
+                    case GOOD, STUCK -> true;
+                    case WAITING, SILENT, IMPLAUSIBLE -> false;
+                };
                 if (off || heard) {
                     set(monitor.probe().vessel(), at, off, "The pump's own state says off.");
                 } else {

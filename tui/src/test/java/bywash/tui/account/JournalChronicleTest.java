@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -30,7 +31,11 @@ class JournalChronicleTest {
     }
 
     private static long readings(Account account, String probe) {
-        return account.readings().get(probe).stream().mapToLong(Slice::count).sum();
+        return slices(account, probe).stream().mapToLong(Slice::count).sum();
+    }
+
+    private static List<Slice> slices(Account account, String probe) {
+        return Objects.requireNonNull(account.readings().get(probe), probe);
     }
 
     @Test
@@ -55,8 +60,8 @@ class JournalChronicleTest {
         assertEquals(whole.entries(), pruned.entries());
         assertEquals(readings(whole, "fish-ph"), readings(pruned, "fish-ph"));
         assertEquals(
-                whole.readings().get("fish-ph").get(3).mean(),
-                pruned.readings().get("fish-ph").get(3).mean(),
+                slices(whole, "fish-ph").get(3).mean(),
+                slices(pruned, "fish-ph").get(3).mean(),
                 1e-9);
     }
 }

@@ -9,6 +9,7 @@ import bywash.samples.SampleRecordings;
 import bywash.tui.watch.JournalOfASample;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -162,7 +163,7 @@ class ReportCommandTest {
     @Test
     void holdsTheMonthAgainstThePublishedMarks() throws Exception {
         JsonNode rates = json("--month", "2026-05").path("alarm-rates");
-        JsonNode hour = null;
+        JsonNode hour = MissingNode.getInstance();
         for (JsonNode row : rates) {
             hour = row.path("alarms").asText().equals("an hour, most") ? row : hour;
         }

@@ -229,7 +229,9 @@ final class FaultSimulation {
             witness.onRecord(transitions(state), how);
         }
         life = begin(state);
-        if (!everFull) {
+        if (everFull) {
+            witness.takeOver(life.station.watch().latest().snapshot());
+        } else {
             witness.alarms(life.station.watch().latest().snapshot(), how);
         }
         step();

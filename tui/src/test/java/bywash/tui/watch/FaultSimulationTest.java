@@ -55,7 +55,11 @@ class FaultSimulationTest {
     @MethodSource("seeds")
     @Execution(ExecutionMode.CONCURRENT)
     void nothingShownIsLostAndNoSilenceIsReadAsAllWell(long seed) throws Exception {
-        run(seed, Sabotage.NONE);
+        try {
+            run(seed, Sabotage.NONE);
+        } catch (AssertionError e) {
+            throw new AssertionError("seed " + seed + ": " + e.getMessage(), e);
+        }
     }
 
     private long run(long seed, Sabotage sabotage) throws Exception {

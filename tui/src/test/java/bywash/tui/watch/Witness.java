@@ -161,6 +161,13 @@ final class Witness {
         states.values().removeIf(AlarmState.NORMAL.word()::equals);
     }
 
+    /** Where the journal could not keep all lines, what stands after a restart is taken as it is. */
+    void takeOver(Snapshot snapshot) {
+        folded = lines.size();
+        states.clear();
+        states.putAll(states(snapshot));
+    }
+
     static Map<String, String> states(Snapshot snapshot) {
         Map<String, String> states = new TreeMap<>();
         for (AlarmView alarm : snapshot.alarms()) {

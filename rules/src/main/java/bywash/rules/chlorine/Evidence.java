@@ -3,6 +3,7 @@ package bywash.rules.chlorine;
 import bywash.rules.chlorine.WaterSignals.Hearing;
 import bywash.rules.site.Disinfectant;
 import bywash.rules.site.Mains;
+import bywash.rules.text.Figures;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;

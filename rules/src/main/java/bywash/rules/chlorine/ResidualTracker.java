@@ -6,6 +6,7 @@ import bywash.rules.site.Site;
 import bywash.rules.site.SystemVolume;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
+import bywash.rules.text.Figures;
 import bywash.rules.water.Dechlorinator;
 import bywash.rules.water.LossFit;
 import java.time.Duration;

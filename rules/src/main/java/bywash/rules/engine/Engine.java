@@ -34,6 +34,7 @@ import bywash.rules.site.Stocking;
 import bywash.rules.site.SystemVolume;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
+import bywash.rules.text.Figures;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -179,8 +180,8 @@ public final class Engine {
         double height = vessel.shape().heightMm();
         double depth = reading.value();
         if (depth > height * 1.05 || depth < -0.05 * height) {
-            monitor.refuse("level " + Text.number(depth, 0) + " mm is outside the vessel of " + Text.number(height, 0)
-                    + " mm");
+            monitor.refuse(
+                    "level " + Figures.of(depth, 0) + " mm is outside the vessel of " + Figures.of(height, 0) + " mm");
             return;
         }
         double inside = StrictMath.max(0, StrictMath.min(height, depth));

@@ -23,6 +23,7 @@ import bywash.rules.event.OperatorEntry.Unshelve;
 import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.husbandry.season.SeasonLedger;
 import bywash.rules.site.Stocking;
+import bywash.rules.text.Figures;
 import bywash.rules.water.Dechlorinator;
 import java.time.Instant;
 import java.util.TreeMap;
@@ -132,7 +133,7 @@ final class EntryRules {
                 at,
                 test != null && test.value() > NITRITE_MG_L
                         ? Condition.of(
-                                "nitrite in " + vessel + " is " + Text.number(test.value(), 2) + " mg/L, above 1",
+                                "nitrite in " + vessel + " is " + Figures.of(test.value(), 2) + " mg/L, above 1",
                                 "Manual test.",
                                 null,
                                 "nitrite_mg_l",

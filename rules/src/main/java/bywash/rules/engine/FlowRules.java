@@ -6,6 +6,7 @@ import bywash.rules.alarm.Condition;
 import bywash.rules.detect.FlowFinding;
 import bywash.rules.detect.FlowFinding.Verdict;
 import bywash.rules.site.Vessel;
+import bywash.rules.text.Figures;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.LinkedHashMap;
@@ -48,8 +49,8 @@ final class FlowRules {
     }
 
     private static String message(AlarmKind kind, Vessel vessel, FlowFinding f) {
-        String litres = Text.number(StrictMath.abs(f.volumeL()), 0) + " L";
-        String rate = Text.number(StrictMath.abs(f.rateLMin()), 1) + " L/min";
+        String litres = Figures.of(StrictMath.abs(f.volumeL()), 0) + " L";
+        String rate = Figures.of(StrictMath.abs(f.rateLMin()), 1) + " L/min";
         String from = f.source().equals("unknown") || f.source().isEmpty() ? "" : " from " + f.source();
         return switch (kind) {
             case UNPLANNED_LOSS ->
@@ -90,9 +91,9 @@ final class FlowRules {
         if (freeboardMm < near || soon) {
             String when = overflowAt == null ? "" : "; at this rate it overflows in " + Text.span(at, overflowAt);
             condition = Condition.of(
-                    vessel.id() + " has " + Text.number(StrictMath.max(0, freeboardMm), 0) + " mm of freeboard left"
+                    vessel.id() + " has " + Figures.of(StrictMath.max(0, freeboardMm), 0) + " mm of freeboard left"
                             + when,
-                    "Level " + Text.number(levelMm, 0) + " mm, overflow at " + Text.number(vessel.overflowMm(), 0)
+                    "Level " + Figures.of(levelMm, 0) + " mm, overflow at " + Figures.of(vessel.overflowMm(), 0)
                             + " mm.",
                     overflowAt,
                     "freeboard_mm",

@@ -10,6 +10,7 @@ import bywash.rules.site.Quantity;
 import bywash.rules.site.Site;
 import bywash.rules.site.Stocking;
 import bywash.rules.site.VesselRole;
+import bywash.rules.text.Figures;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Collection;
@@ -82,8 +83,8 @@ final class NitrogenRules {
     private Condition toxic(WaterTest ammonia, AmmoniaLevel level) {
         List<String> passed = passed(level);
         return Condition.of(
-                "Ammonia in " + ammonia.vessel() + " is toxic: " + Text.number(level.unionisedMgL(), 3)
-                        + " mg/L un-ionised of " + Text.number(level.tanMgL(), 2) + " mg/L",
+                "Ammonia in " + ammonia.vessel() + " is toxic: " + Figures.of(level.unionisedMgL(), 3)
+                        + " mg/L un-ionised of " + Figures.of(level.tanMgL(), 2) + " mg/L",
                 level.basis() + " " + String.join("; ", passed) + ".",
                 null,
                 "tan_mg_l",

@@ -8,6 +8,7 @@ import bywash.rules.site.Band;
 import bywash.rules.site.Probe;
 import bywash.rules.site.Quantity;
 import bywash.rules.site.Stocking;
+import bywash.rules.text.Figures;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
@@ -158,7 +159,7 @@ final class ProbeRules {
                 edge);
         String trend = Double.isNaN(m.perHour())
                 ? "trend not known yet."
-                : "trend " + Text.number(m.perHour(), 2) + " an hour.";
+                : "trend " + Figures.of(m.perHour(), 2) + " an hour.";
         String why = "Probe " + m.probe().id() + "; " + trend;
         return Condition.of(message, why, null, key(quantity), Text.round(m.value(), 3), "limit", edge);
     }
@@ -186,7 +187,7 @@ final class ProbeRules {
                 at,
                 swings
                         ? Condition.of(
-                                "temperature in " + vessel + " moves " + Text.number(perHour, 1) + " Cel an hour",
+                                "temperature in " + vessel + " moves " + Figures.of(perHour, 1) + " Cel an hour",
                                 "Slope of the last half hour; cold mains water is one cause.",
                                 null,
                                 "temperature_cel_per_hour",

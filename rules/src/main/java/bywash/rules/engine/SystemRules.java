@@ -18,6 +18,7 @@ import bywash.rules.site.Quantity;
 import bywash.rules.site.Site;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
+import bywash.rules.text.Figures;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Collection;
@@ -94,15 +95,15 @@ final class SystemRules {
         incident = unplanned || passed || residual.climbing();
         Condition condition = null;
         if (soon || passed) {
-            String range = Text.number(e.likelyUgL(), 0) + " ug/L likely (" + Text.number(e.lowUgL(), 0) + " to "
-                    + Text.number(e.highUgL(), 0) + ")";
+            String range = Figures.of(e.likelyUgL(), 0) + " ug/L likely (" + Figures.of(e.lowUgL(), 0) + " to "
+                    + Figures.of(e.highUgL(), 0) + ")";
             Instant chronicAt = e.chronic().rising() ? e.chronic().likely() : null;
             String chronic = chronicAt != null && chronicAt.isAfter(at)
-                    ? " " + Text.number(limits.chronicUgL(), 0) + " ug/L in " + Text.span(at, chronicAt) + ","
+                    ? " " + Figures.of(limits.chronicUgL(), 0) + " ug/L in " + Text.span(at, chronicAt) + ","
                     : "";
             String when = acuteAt == null
                     ? ""
-                    : "; passes" + chronic + " " + Text.number(limits.acuteUgL(), 0) + " ug/L in "
+                    : "; passes" + chronic + " " + Figures.of(limits.acuteUgL(), 0) + " ug/L in "
                             + Text.span(at, acuteAt);
             condition = risk("Chlorine in the system: " + range + when, e);
         } else if (residual.climbing()) {
@@ -138,7 +139,7 @@ final class SystemRules {
                 finding == null
                         ? null
                         : Condition.of(
-                                "Oxidation potential is " + Text.number(finding.riseMv(), 0)
+                                "Oxidation potential is " + Figures.of(finding.riseMv(), 0)
                                         + " mV above its usual with no inflow seen",
                                 finding.why(),
                                 null,

@@ -1,16 +1,11 @@
 package bywash.rules.engine;
 
-import bywash.rules.text.Sentence;
 import java.time.Duration;
 import java.time.Instant;
 
 /** Numbers and times in words, the same everywhere. */
 final class Text {
     private Text() {}
-
-    static String number(double value, int decimals) {
-        return Sentence.of("%." + decimals + "f", value);
-    }
 
     /** Rounded for an alarm line. */
     static double round(double value, int decimals) {

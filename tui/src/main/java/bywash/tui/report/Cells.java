@@ -1,7 +1,7 @@
 package bywash.tui.report;
 
 import bywash.ingest.text.PlainText;
-import bywash.rules.text.Sentence;
+import bywash.rules.text.Figures;
 
 /** Cells of tables. A value that is not known is an empty cell, never a zero. */
 final class Cells {
@@ -10,7 +10,7 @@ final class Cells {
     private Cells() {}
 
     static String number(double value, int decimals) {
-        return Double.isFinite(value) ? Sentence.of("%." + decimals + "f", value) : "";
+        return Double.isFinite(value) ? Figures.of(value, decimals) : "";
     }
 
     static String count(long count) {

@@ -1,6 +1,6 @@
 package bywash.tui.view;
 
-import bywash.rules.text.Sentence;
+import bywash.rules.text.Figures;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -55,7 +55,7 @@ public final class Words {
     }
 
     public static String number(double value, int decimals) {
-        return Double.isFinite(value) ? Sentence.of("%." + decimals + "f", value) : "--";
+        return Double.isFinite(value) ? Figures.of(value, decimals) : "--";
     }
 
     /** Breaks at blanks into lines of at most this width; a longer word is broken inside. */

@@ -1,13 +1,14 @@
-package bywash.rules.chlorine;
+package bywash.rules.text;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
-/** Numbers in the lines of evidence, which are written anew with every judgement: rounded half up, never {@code -0}. */
-final class Figures {
+/** Numbers in words: a point before the decimals everywhere, rounded half up, never a minus before a zero. */
+public final class Figures {
     private Figures() {}
 
-    static String of(double value, int decimals) {
+    /** @param decimals 0 or more; what is not finite is named as Java does */
+    public static String of(double value, int decimals) {
         if (!Double.isFinite(value)) {
             return Double.toString(value);
         }
@@ -17,7 +18,7 @@ final class Figures {
     }
 
     /** With a sign, also before zero. */
-    static String signed(double value, int decimals) {
+    public static String signed(double value, int decimals) {
         String plain = of(value, decimals);
         return plain.startsWith("-") ? plain : "+" + plain;
     }

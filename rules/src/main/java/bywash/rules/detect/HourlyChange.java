@@ -22,9 +22,7 @@ final class HourlyChange {
     private final int meanMin;
     private final double[] minutes;
     private int count;
-    private long minute = Long.MIN_VALUE;
-    private double sum;
-    private int samples;
+    private final MinuteMean minute = new MinuteMean();
     private double changeL = Double.NaN;
     private double usualL;
     private double varianceL2;
@@ -41,15 +39,11 @@ final class HourlyChange {
     void add(double tMin, double volumeL, boolean steady) {
         disturbedMin = steady && !unsettled ? disturbedMin : tMin;
         unsettled = false;
-        long m = (long) StrictMath.floor(tMin);
-        if (m != minute && samples > 0) {
-            push(sum / samples, m - minute, tMin - disturbedMin > minutes.length + SETTLE_MIN);
-            sum = 0;
-            samples = 0;
+        long on = minute.on(tMin);
+        if (on != 0) {
+            push(minute.take(), on, tMin - disturbedMin > minutes.length + SETTLE_MIN);
         }
-        minute = m;
-        sum += volumeL;
-        samples++;
+        minute.add(tMin, volumeL);
     }
 
     private void push(double meanL, long times, boolean calm) {

@@ -21,9 +21,7 @@ final class SlowDrift {
     private final boolean siphons;
     private final double[] minutes = new double[(1 + SlowWindow.BEFORE) * LENGTHS[LENGTHS.length - 1]];
     private int count;
-    private double sum;
-    private int inMinute;
-    private long minute = Long.MIN_VALUE;
+    private final MinuteMean minute = new MinuteMean();
 
     SlowDrift(boolean siphons) {
         this.siphons = siphons;
@@ -34,9 +32,7 @@ final class SlowDrift {
     /** Forgets the levels, keeps what is usual. */
     void clear() {
         count = 0;
-        inMinute = 0;
-        sum = 0;
-        minute = Long.MIN_VALUE;
+        minute.clear();
         windows.forEach(SlowWindow::clear);
     }
 
@@ -45,15 +41,11 @@ final class SlowDrift {
         if (!siphons) {
             return;
         }
-        long m = (long) StrictMath.floor(tMin);
-        if (m != minute && inMinute > 0) {
-            push(sum / inMinute, StrictMath.max(1, m - minute), hold);
-            sum = 0;
-            inMinute = 0;
+        long on = minute.on(tMin);
+        if (on != 0) {
+            push(minute.take(), StrictMath.max(1, on), hold);
         }
-        minute = m;
-        sum += volumeL;
-        inMinute++;
+        minute.add(tMin, volumeL);
     }
 
     private void push(double mean, long times, boolean hold) {

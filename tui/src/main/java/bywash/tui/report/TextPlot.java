@@ -8,10 +8,6 @@ import java.util.List;
 
 /** Values over days as plain text that any editor shows: a mark a column, the scale at the left, the dates below. */
 final class TextPlot {
-    private static final int WIDTH = 62;
-    private static final int HEIGHT = 9;
-    private static final int SCALE = 8;
-
     /** One value on one day. */
     record Point(LocalDate day, double value) {}
 
@@ -31,58 +27,30 @@ final class TextPlot {
         if (low > high) {
             return "";
         }
-        double least = Math.pow(10, -decimals);
-        double spare = Math.max(0, least - (high - low)) / 2;
-        low -= spare;
-        high += spare;
-        List<String> lines = new ArrayList<>();
-        for (int row = HEIGHT - 1; row >= 0; row--) {
-            lines.add(line(columns, row, low, high, decimals));
-        }
-        lines.add(" ".repeat(SCALE) + "+" + "-".repeat(WIDTH));
-        lines.add(dates(from, to));
-        return String.join("\n", lines);
+        PlotFrame frame = PlotFrame.around(low, high, decimals);
+        return frame.draw(
+                (column, row) -> !Double.isNaN(columns[column]) && frame.row(columns[column]) == row ? '*' : ' ',
+                from.toString(),
+                from.plusDays(ChronoUnit.DAYS.between(from, to) / 2).toString(),
+                to.toString());
     }
 
     private static double[] columns(List<Point> points, LocalDate from, LocalDate to) {
-        double[] sums = new double[WIDTH];
-        int[] counts = new int[WIDTH];
+        double[] sums = new double[PlotFrame.WIDTH];
+        int[] counts = new int[PlotFrame.WIDTH];
         long days = Math.max(1, ChronoUnit.DAYS.between(from, to) + 1);
         for (Point p : points) {
             long day = ChronoUnit.DAYS.between(from, p.day());
             if (day >= 0 && day < days && Double.isFinite(p.value())) {
-                int column = (int) (day * WIDTH / days);
+                int column = (int) (day * PlotFrame.WIDTH / days);
                 sums[column] += p.value();
                 counts[column]++;
             }
         }
-        for (int i = 0; i < WIDTH; i++) {
+        for (int i = 0; i < PlotFrame.WIDTH; i++) {
             sums[i] = counts[i] == 0 ? Double.NaN : sums[i] / counts[i];
         }
         return sums;
-    }
-
-    private static String line(double[] columns, int row, double low, double high, int decimals) {
-        StringBuilder line = new StringBuilder();
-        boolean labelled = row == 0 || row == HEIGHT - 1 || row == HEIGHT / 2;
-        double value = low + (high - low) * row / (HEIGHT - 1);
-        String label = labelled ? Sentence.of("%." + decimals + "f", value) : "";
-        line.append(" ".repeat(Math.max(0, SCALE - 1 - label.length())))
-                .append(label)
-                .append(labelled ? " +" : " |");
-        for (double v : columns) {
-            boolean here = !Double.isNaN(v) && Math.round((v - low) / (high - low) * (HEIGHT - 1)) == row;
-            line.append(here ? '*' : ' ');
-        }
-        return line.toString().stripTrailing();
-    }
-
-    private static String dates(LocalDate from, LocalDate to) {
-        String first = from.toString();
-        String last = to.toString();
-        String middle = from.plusDays(ChronoUnit.DAYS.between(from, to) / 2).toString();
-        int gap = (WIDTH - first.length() - middle.length() - last.length()) / 2;
-        return " ".repeat(SCALE + 1) + first + " ".repeat(gap) + middle + " ".repeat(gap) + last;
     }
 
     /** How many values fall into each of equal steps, as bars. */

@@ -3,18 +3,13 @@ package bywash.tui.report;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
-import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** Values with their range over hours or days as plain text: a star for the value, colons for its range, a line for a limit. */
 final class TimePlot {
-    private static final int WIDTH = 62;
-    private static final int HEIGHT = 9;
-    private static final int SCALE = 8;
-
     /** One value with its range. */
     record Point(Instant at, double low, double value, double high) {}
 
@@ -32,14 +27,12 @@ final class TimePlot {
         }
     }
 
-    private final Column[] columns = new Column[WIDTH];
+    private final Column[] columns = new Column[PlotFrame.WIDTH];
     private final Instant from;
     private final Instant to;
     private final ZoneId zone;
     private double limit = Double.NaN;
     private int decimals;
-    private double bottom = Double.POSITIVE_INFINITY;
-    private double top = Double.NEGATIVE_INFINITY;
 
     TimePlot(Instant from, Instant to, ZoneId zone) {
         this.from = from;
@@ -62,83 +55,51 @@ final class TimePlot {
     String of(List<Point> points) {
         double span = Math.max(1, Duration.between(from, to).toMillis());
         for (Point p : points) {
-            int n = (int) (Duration.between(from, p.at()).toMillis() / span * WIDTH);
-            if (n >= 0 && n < WIDTH && Double.isFinite(p.value())) {
+            int n = (int) (Duration.between(from, p.at()).toMillis() / span * PlotFrame.WIDTH);
+            if (n >= 0 && n < PlotFrame.WIDTH && Double.isFinite(p.value())) {
                 columns[n] = columns[n] == null ? new Column() : columns[n];
                 columns[n].add(p);
             }
         }
-        scale();
-        if (bottom > top) {
-            return "";
-        }
-        List<String> lines = new ArrayList<>();
-        for (int row = HEIGHT - 1; row >= 0; row--) {
-            lines.add(line(row));
-        }
-        lines.add(" ".repeat(SCALE) + "+" + "-".repeat(WIDTH));
-        lines.add(axis());
-        return String.join("\n", lines);
+        PlotFrame frame = frame();
+        DateTimeFormatter format = DateTimeFormatter.ofPattern(
+                Duration.between(from, to).toHours() >= 72 ? "yyyy-MM-dd" : "MM-dd HH:mm", Locale.ROOT);
+        Instant middle = from.plus(Duration.between(from, to).dividedBy(2));
+        return frame == null
+                ? ""
+                : frame.draw(
+                        (column, row) -> mark(frame, columns[column], row),
+                        format.format(from.atZone(zone)),
+                        format.format(middle.atZone(zone)),
+                        format.format(to.atZone(zone)));
     }
 
-    private void scale() {
+    private @Nullable PlotFrame frame() {
+        double bottom = Double.POSITIVE_INFINITY;
+        double top = Double.NEGATIVE_INFINITY;
         for (Column c : columns) {
             if (c != null) {
                 bottom = Math.min(bottom, c.low);
                 top = Math.max(top, c.high);
             }
         }
-        if (bottom <= top && limit <= top * 3) {
+        if (bottom > top) {
+            return null;
+        }
+        if (limit <= top * 3) {
             top = Math.max(top, limit);
             bottom = Math.min(bottom, limit);
         }
-        double spare = Math.max(0, Math.pow(10, -decimals) - (top - bottom)) / 2;
-        bottom -= spare;
-        top += spare;
+        return PlotFrame.around(bottom, top, decimals);
     }
 
-    private int row(double value) {
-        return (int) Math.round((value - bottom) / (top - bottom) * (HEIGHT - 1));
-    }
-
-    private String line(int row) {
-        StringBuilder line = new StringBuilder();
-        boolean labelled = row == 0 || row == HEIGHT - 1 || row == HEIGHT / 2;
-        double value = bottom + (top - bottom) * row / (HEIGHT - 1);
-        String label = labelled ? String.format(Locale.ROOT, "%." + decimals + "f", value + 0.0) : "";
-        line.append(" ".repeat(Math.max(0, SCALE - 1 - label.length())))
-                .append(label)
-                .append(labelled ? " +" : " |");
-        for (Column c : columns) {
-            line.append(mark(c, row));
-        }
-        return line.toString().stripTrailing();
-    }
-
-    private char mark(Column c, int row) {
-        if (c != null && row(c.sum / c.count) == row) {
+    private char mark(PlotFrame frame, @Nullable Column c, int row) {
+        if (c != null && frame.row(c.sum / c.count) == row) {
             return '*';
         }
-        if (c != null && row >= row(c.low) && row <= row(c.high)) {
+        if (c != null && row >= frame.row(c.low) && row <= frame.row(c.high)) {
             return ':';
         }
-        return row(limit) == row && !Double.isNaN(limit) ? '-' : ' ';
-    }
-
-    private String axis() {
-        boolean days = Duration.between(from, to).toHours() >= 72;
-        DateTimeFormatter format = DateTimeFormatter.ofPattern(days ? "yyyy-MM-dd" : "MM-dd HH:mm", Locale.ROOT);
-        ZonedDateTime first = from.atZone(zone);
-        ZonedDateTime last = to.atZone(zone);
-        ZonedDateTime middle =
-                from.plus(Duration.between(from, to).dividedBy(2)).atZone(zone);
-        String a = format.format(first);
-        int gap = (WIDTH - 3 * a.length()) / 2;
-        return " ".repeat(SCALE + 1)
-                + a
-                + " ".repeat(gap)
-                + format.format(middle)
-                + " ".repeat(gap)
-                + format.format(last);
+        return frame.row(limit) == row && !Double.isNaN(limit) ? '-' : ' ';
     }
 }

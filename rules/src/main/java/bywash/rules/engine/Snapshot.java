@@ -41,93 +41,12 @@ public record Snapshot(
         @Nullable SeasonStatus season,
         List<WaterTest> tests,
         List<BalanceLine> balance) {
-    /** Without a test on record. */
-    public Snapshot(
-            Site site,
-            @Nullable Instant at,
-            Stocking stocking,
-            List<ProbeStatus> probes,
-            List<VesselStatus> vessels,
-            ResidualEstimate residual,
-            List<AlarmView> alarms,
-            @Nullable TopUp topUp,
-            boolean feedUp,
-            String feedDetail,
-            CareStatus care,
-            @Nullable SeasonStatus season) {
-        this(
-                site,
-                at,
-                stocking,
-                probes,
-                vessels,
-                residual,
-                alarms,
-                topUp,
-                feedUp,
-                feedDetail,
-                care,
-                season,
-                List.of(),
-                List.of());
-    }
-
-    /** A snapshot without the season's book. */
-    public Snapshot(
-            Site site,
-            @Nullable Instant at,
-            Stocking stocking,
-            List<ProbeStatus> probes,
-            List<VesselStatus> vessels,
-            ResidualEstimate residual,
-            List<AlarmView> alarms,
-            @Nullable TopUp topUp,
-            boolean feedUp,
-            String feedDetail,
-            CareStatus care) {
-        this(site, at, stocking, probes, vessels, residual, alarms, topUp, feedUp, feedDetail, care, null);
-    }
-
     public Snapshot {
         probes = List.copyOf(probes);
         vessels = List.copyOf(vessels);
         alarms = List.copyOf(alarms);
         tests = List.copyOf(tests);
         balance = List.copyOf(balance);
-    }
-
-    /** The same with this hourly balance. */
-    public Snapshot withBalance(List<BalanceLine> lines) {
-        return new Snapshot(
-                site,
-                at,
-                stocking,
-                probes,
-                vessels,
-                residual,
-                alarms,
-                topUp,
-                feedUp,
-                feedDetail,
-                care,
-                season,
-                tests,
-                lines);
-    }
-
-    /** With nothing on record of what to do. */
-    public Snapshot(
-            Site site,
-            @Nullable Instant at,
-            Stocking stocking,
-            List<ProbeStatus> probes,
-            List<VesselStatus> vessels,
-            ResidualEstimate residual,
-            List<AlarmView> alarms,
-            @Nullable TopUp topUp,
-            boolean feedUp,
-            String feedDetail) {
-        this(site, at, stocking, probes, vessels, residual, alarms, topUp, feedUp, feedDetail, CareStatus.NONE);
     }
 
     /** The recirculating water at the levels of this moment. */

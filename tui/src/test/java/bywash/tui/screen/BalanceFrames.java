@@ -94,9 +94,11 @@ final class BalanceFrames {
         double litres = lines.get(0).litres();
         double mm = litres / 0.96;
         vessels.set(0, new VesselStatus(sump.vessel(), mm, litres, sump.vessel().overflowMm() - mm, sumpFlow));
-        Snapshot balanced = new Snapshot(
-                        s.site(), s.at(), s.stocking(), s.probes(), vessels, s.residual(), s.alarms(), topUp, true, "")
-                .withBalance(lines);
-        return new Frame(balanced, frame.trends(), frame.log(), frame.now(), frame.losses(), frame.safeSources(), "");
+        SnapshotDraft balanced = new SnapshotDraft(s);
+        balanced.vessels = vessels;
+        balanced.topUp = topUp;
+        balanced.balance = lines;
+        return new Frame(
+                balanced.done(), frame.trends(), frame.log(), frame.now(), frame.losses(), frame.safeSources(), "");
     }
 }

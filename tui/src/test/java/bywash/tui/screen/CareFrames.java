@@ -82,19 +82,9 @@ final class CareFrames {
     }
 
     private static Frame with(Frame frame, CareStatus care) {
-        Snapshot s = frame.snapshot();
-        Snapshot cared = new Snapshot(
-                s.site(),
-                s.at(),
-                s.stocking(),
-                s.probes(),
-                s.vessels(),
-                s.residual(),
-                s.alarms(),
-                s.topUp(),
-                s.feedUp(),
-                s.feedDetail(),
-                care);
-        return new Frame(cared, frame.trends(), frame.log(), frame.now(), frame.losses(), frame.safeSources(), "");
+        SnapshotDraft cared = new SnapshotDraft(frame.snapshot());
+        cared.care = care;
+        return new Frame(
+                cared.done(), frame.trends(), frame.log(), frame.now(), frame.losses(), frame.safeSources(), "");
     }
 }

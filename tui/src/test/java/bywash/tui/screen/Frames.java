@@ -165,19 +165,10 @@ final class Frames {
     }
 
     static Frame feedLost() {
-        Snapshot s = quiet().snapshot();
-        Snapshot lost = new Snapshot(
-                s.site(),
-                NOW,
-                s.stocking(),
-                s.probes(),
-                s.vessels(),
-                s.residual(),
-                s.alarms(),
-                null,
-                false,
-                "connection refused; next try in 8 s");
-        return new Frame(lost, trends(), log(List.of()), NOW, Losses.NONE, Set.of(), "");
+        SnapshotDraft lost = new SnapshotDraft(quiet().snapshot());
+        lost.feedUp = false;
+        lost.feedDetail = "connection refused; next try in 8 s";
+        return new Frame(lost.done(), trends(), log(List.of()), NOW, Losses.NONE, Set.of(), "");
     }
 
     static Frame losing() {
@@ -234,18 +225,10 @@ final class Frames {
         Snapshot s = quiet().snapshot();
         List<ProbeStatus> probes = new ArrayList<>(s.probes());
         probes.set(0, good(0, 6.93, new Band(6.2, 7.4)));
-        Snapshot later = new Snapshot(
-                s.site(),
-                NOW.plusSeconds(5),
-                s.stocking(),
-                probes,
-                s.vessels(),
-                s.residual(),
-                s.alarms(),
-                null,
-                true,
-                "");
-        return new Frame(later, trends(), log(List.of()), NOW.plusSeconds(5), Losses.NONE, Set.of(), "");
+        SnapshotDraft later = new SnapshotDraft(s);
+        later.at = NOW.plusSeconds(5);
+        later.probes = probes;
+        return new Frame(later.done(), trends(), log(List.of()), NOW.plusSeconds(5), Losses.NONE, Set.of(), "");
     }
 
     /** A recording of two hours, paused at its middle. */
@@ -271,27 +254,13 @@ final class Frames {
     /** Tests of days past are on record. */
     static Frame tested() {
         Frame frame = quiet();
-        Snapshot s = frame.snapshot();
         List<OperatorEntry.WaterTest> tests = List.of(
                 new OperatorEntry.WaterTest(at(-20 * 1440), "fish-tank", "alkalinity", 80),
                 new OperatorEntry.WaterTest(at(-4 * 1440), "fish-tank", "nitrite", 0.25),
                 new OperatorEntry.WaterTest(at(-420), "reserve", "total-chlorine", 0));
-        Snapshot tested = new Snapshot(
-                s.site(),
-                s.at(),
-                s.stocking(),
-                s.probes(),
-                s.vessels(),
-                s.residual(),
-                s.alarms(),
-                s.topUp(),
-                s.feedUp(),
-                s.feedDetail(),
-                s.care(),
-                s.season(),
-                tests,
-                s.balance());
-        return new Frame(tested, frame.trends(), frame.log(), NOW, Losses.NONE, Set.of(), "");
+        SnapshotDraft tested = new SnapshotDraft(frame.snapshot());
+        tested.tests = tests;
+        return new Frame(tested.done(), frame.trends(), frame.log(), NOW, Losses.NONE, Set.of(), "");
     }
 
     /** Texts from outside that try to steer the terminal. */
@@ -314,8 +283,10 @@ final class Frames {
             ResidualEstimate residual,
             List<AlarmView> alarms,
             @Nullable TopUp topUp) {
-        Snapshot snapshot = new Snapshot(site, NOW, Stocking.FISH, probes, vessels, residual, alarms, topUp, true, "");
-        return new Frame(snapshot, trends(), log(alarms), NOW, Losses.NONE, Set.of(), "");
+        SnapshotDraft draft = new SnapshotDraft(site, probes, vessels, residual, alarms);
+        draft.at = NOW;
+        draft.topUp = topUp;
+        return new Frame(draft.done(), trends(), log(alarms), NOW, Losses.NONE, Set.of(), "");
     }
 
     /** The alarms that stand as they were raised, and a few entries of the day. */

@@ -110,19 +110,11 @@ final class SeasonFrames {
                         p.perHour(),
                         book.suspect(p.probe().id(), Frames.NOW)))
                 .toList();
-        Snapshot seasoned = new Snapshot(
-                s.site(),
-                s.at(),
-                stocking,
-                probes,
-                s.vessels(),
-                s.residual(),
-                s.alarms(),
-                s.topUp(),
-                s.feedUp(),
-                s.feedDetail(),
-                s.care(),
-                season);
-        return new Frame(seasoned, frame.trends(), frame.log(), frame.now(), frame.losses(), frame.safeSources(), "");
+        SnapshotDraft seasoned = new SnapshotDraft(s);
+        seasoned.stocking = stocking;
+        seasoned.probes = probes;
+        seasoned.season = season;
+        return new Frame(
+                seasoned.done(), frame.trends(), frame.log(), frame.now(), frame.losses(), frame.safeSources(), "");
     }
 }

@@ -42,11 +42,8 @@ final class HarvestPage extends FormPage {
 
     @Override
     protected List<String> notes(Frame frame, Filled filled) {
-        String sums = ScaleForms.sums(frame, filled, 1);
         return List.of(
-                sums.isEmpty()
-                        ? "Weights one by one in " + StockUnits.of(frame).massUnit() + ", such as 412, 398, 405."
-                        : sums,
+                ScaleForms.sums(frame, filled, 1),
                 "Welfare and slaughter, and food safety, follow local rules and licensed practice.");
     }
 }

@@ -47,10 +47,6 @@ final class WeighPage extends FormPage {
 
     @Override
     protected List<String> notes(Frame frame, Filled filled) {
-        String sums = ScaleForms.sums(frame, filled, 2);
-        return List.of(
-                sums.isEmpty()
-                        ? "Weights one by one in " + StockUnits.of(frame).massUnit() + ", such as 412, 398, 405."
-                        : sums);
+        return List.of(ScaleForms.sums(frame, filled, 2));
     }
 }

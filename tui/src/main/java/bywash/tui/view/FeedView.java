@@ -14,7 +14,6 @@ import bywash.rules.husbandry.season.FeedStatus;
 import bywash.rules.husbandry.season.FishlessStatus;
 import bywash.rules.husbandry.season.PhStatus;
 import bywash.rules.husbandry.season.SeasonStatus;
-import bywash.rules.site.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -24,10 +23,7 @@ public final class FeedView {
     private FeedView() {}
 
     public static List<Passage> from(Frame frame) {
-        Units units = frame.snapshot().site().units();
-        return passages(frame).stream()
-                .map(p -> new Passage(p.label(), UsWords.of(p.text(), units), p.tone()))
-                .toList();
+        return UsWords.of(passages(frame), frame.snapshot().site().units());
     }
 
     private static List<Passage> passages(Frame frame) {

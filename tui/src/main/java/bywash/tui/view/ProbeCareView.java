@@ -3,7 +3,6 @@ package bywash.tui.view;
 import bywash.rules.husbandry.probes.CareStatus;
 import bywash.rules.husbandry.probes.TestDifference;
 import bywash.rules.husbandry.season.SeasonStatus;
-import bywash.rules.site.Units;
 import bywash.rules.text.Sentence;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,10 +12,7 @@ public final class ProbeCareView {
     private ProbeCareView() {}
 
     public static List<Passage> from(Frame frame) {
-        Units units = frame.snapshot().site().units();
-        return passages(frame).stream()
-                .map(p -> new Passage(p.label(), UsWords.of(p.text(), units), p.tone()))
-                .toList();
+        return UsWords.of(passages(frame), frame.snapshot().site().units());
     }
 
     private static List<Passage> passages(Frame frame) {

@@ -42,6 +42,13 @@ public final class ProbeForms {
         return frame.snapshot().site().probe(id);
     }
 
+    private static Optional<CareStatus> care(Frame frame, String id) {
+        SeasonStatus season = frame.snapshot().season();
+        return season == null
+                ? Optional.empty()
+                : season.probes().stream().filter(c -> c.probe().equals(id)).findFirst();
+    }
+
     /** The unit of a probe's standards, as said to the grower. */
     public static String unit(Frame frame, String id) {
         return probe(frame, id).map(p -> p.quantity().unit()).orElse("");
@@ -49,14 +56,7 @@ public final class ProbeForms {
 
     /** When it was calibrated last and what was found. */
     public static String last(Frame frame, String id) {
-        SeasonStatus season = frame.snapshot().season();
-        return season == null
-                ? ""
-                : season.probes().stream()
-                        .filter(c -> c.probe().equals(id))
-                        .findFirst()
-                        .map(c -> calibrated(frame, c))
-                        .orElse("");
+        return care(frame, id).map(c -> calibrated(frame, c)).orElse("");
     }
 
     private static String calibrated(Frame frame, CareStatus care) {
@@ -151,15 +151,10 @@ public final class ProbeForms {
 
     /** What was done to it last. */
     public static String cared(Frame frame, String id) {
-        SeasonStatus season = frame.snapshot().season();
-        return season == null
-                ? ""
-                : season.probes().stream()
-                        .filter(c -> c.probe().equals(id))
-                        .findFirst()
-                        .map(c -> c.careAt() == null
-                                ? "none on record"
-                                : c.care() + ", " + Words.shortSpan(c.careAt(), frame.at()) + " ago")
-                        .orElse("");
+        return care(frame, id)
+                .map(c -> c.careAt() == null
+                        ? "none on record"
+                        : c.care() + ", " + Words.shortSpan(c.careAt(), frame.at()) + " ago")
+                .orElse("");
     }
 }

@@ -89,7 +89,7 @@ public final class ScaleForms {
                         + in.units().mass(usual) + " on record for one fish; is it typed right?"));
     }
 
-    /** What the weights typed in a field add up to; empty without any. */
+    /** What the weights typed in a field add up to; how to type them where there are none yet. */
     public static String sums(Frame frame, Filled filled, int field) {
         StockUnits units = StockUnits.of(frame);
         List<Double> masses = filled.numbers(field).stream()
@@ -97,7 +97,7 @@ public final class ScaleForms {
                 .filter(g -> g > 0)
                 .toList();
         if (masses.isEmpty()) {
-            return "";
+            return "Weights one by one in " + units.massUnit() + ", such as 412, 398, 405.";
         }
         MassStatistics s = MassStatistics.of(masses);
         String spread = s.count() < 2 ? "" : ", spread " + units.mass(s.spreadG());

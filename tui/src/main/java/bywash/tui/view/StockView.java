@@ -6,7 +6,6 @@ import bywash.rules.husbandry.stock.Density;
 import bywash.rules.husbandry.stock.Growth;
 import bywash.rules.husbandry.stock.GrowthPeriod;
 import bywash.rules.husbandry.stock.MassStatistics;
-import bywash.rules.site.Units;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,10 +18,7 @@ public final class StockView {
     private StockView() {}
 
     public static List<Passage> from(Frame frame) {
-        Units units = frame.snapshot().site().units();
-        return passages(frame).stream()
-                .map(p -> new Passage(p.label(), UsWords.of(p.text(), units), p.tone()))
-                .toList();
+        return UsWords.of(passages(frame), frame.snapshot().site().units());
     }
 
     private static List<Passage> passages(Frame frame) {

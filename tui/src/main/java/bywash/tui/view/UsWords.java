@@ -1,6 +1,7 @@
 package bywash.tui.view;
 
 import bywash.rules.site.Units;
+import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -38,6 +39,13 @@ public final class UsWords {
     private static final double FT2_PER_M2 = 1 / (0.3048 * 0.3048);
 
     private UsWords() {}
+
+    /** The passages for a site. */
+    static List<Passage> of(List<Passage> passages, Units units) {
+        return passages.stream()
+                .map(p -> new Passage(p.label(), of(p.text(), units), p.tone()))
+                .toList();
+    }
 
     /** The text for a site; as it is where the site reads metric. */
     public static String of(String text, Units units) {

@@ -6,10 +6,12 @@ import bywash.ingest.mqtt.FeedState;
 import bywash.ingest.mqtt.InboundQueue;
 import bywash.ingest.recording.RecordedLine;
 import bywash.ingest.recording.RecordedLine.Message;
+import bywash.rules.engine.Snapshot;
 import bywash.rules.event.OperatorEntry;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -242,24 +244,25 @@ public final class LiveWatch implements Runnable {
     }
 
     private FrameSource frame(Instant now) {
+        Snapshot snapshot = pipeline.snapshot();
         return new FrameSource(
-                pipeline.snapshot(),
+                snapshot,
                 now,
                 queue.dropped(),
                 pipeline.refused(),
                 pipeline.late(),
                 pipeline.safeReserves(),
-                words(now));
+                words(now, snapshot.site().timeZone()));
     }
 
-    private String words(Instant now) {
+    private String words(Instant now, ZoneId zone) {
         List<String> words = new ArrayList<>();
         if (!record.fault().isEmpty()) {
             words.add(record.fault());
         }
         RecordedLine.WatchStarted unwatched = gap;
         if (unwatched != null && now.isBefore(gapUntil)) {
-            words.add(GapWords.of(unwatched, pipeline.snapshot().site().timeZone()));
+            words.add(GapWords.of(unwatched, zone));
         }
         if (!note.isEmpty()) {
             words.add(note);

@@ -1,13 +1,9 @@
 package bywash.bench;
 
-import bywash.ingest.feed.SteadyClock;
-import bywash.ingest.mqtt.FeedState;
-import bywash.ingest.mqtt.MqttFeed;
 import bywash.ingest.mqtt.MqttPublisher;
 import bywash.ingest.site.SiteFile;
 import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.AlarmState;
-import bywash.tui.watch.Station;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -16,7 +12,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -24,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 /**
  * From the moment at which an alarm can be decided to its line, journal written, over a real broker. The waits that are
  * meant (an alarm's own on-delay, the 2 s in which readings are put in order) end at that moment. A hundred probes a second;
- * three or four of their alarms fall due every second.
+ * their alarms fall due on the ticks, every five seconds some sixteen at once.
  */
 class LatencyBenchmark {
     private static final int PROBES = 100;
@@ -51,35 +46,18 @@ class LatencyBenchmark {
 
     private double[] measure(int port) throws Exception {
         SiteFile file = ManyProbes.site(port, PROBES);
-        SteadyClock clock = new SteadyClock();
-        Station station = Station.open(file, dir.resolve("state"), clock);
         List<Double> ms = new ArrayList<>();
         CountDownLatch all = new CountDownLatch(PROBES);
-        station.outlets().add((transition, line) -> {
-            if (transition.kind() == AlarmKind.LOW_OXYGEN && transition.state() == AlarmState.UNACKNOWLEDGED) {
-                Instant due = transition.at().plus(PUT_IN_ORDER);
-                ms.add(Duration.between(due, clock.instant()).toNanos() / 1e6);
-                all.countDown();
-            }
-        });
-        CountDownLatch up = new CountDownLatch(1);
-        Thread loop = new Thread(station.watch(), "watch");
-        List<String> topics = file.bindings().stream().map(b -> b.topic()).toList();
-        try (MqttFeed feed = new MqttFeed(file.broker(), topics, station.queue(), clock, state -> {
-            station.watch().feed(state);
-            if (state.phase() == FeedState.Phase.UP) {
-                up.countDown();
-            }
-        })) {
-            loop.start();
-            feed.start();
-            if (!up.await(20, TimeUnit.SECONDS)) {
-                throw new IllegalStateException("no connection: " + feed.state());
-            }
+        try (BenchWatch watch = new BenchWatch(file, dir.resolve("state"))) {
+            watch.station.outlets().add((transition, line) -> {
+                if (transition.kind() == AlarmKind.LOW_OXYGEN && transition.state() == AlarmState.UNACKNOWLEDGED) {
+                    Instant due = transition.at().plus(PUT_IN_ORDER);
+                    ms.add(Duration.between(due, watch.clock.instant()).toNanos() / 1e6);
+                    all.countDown();
+                }
+            });
+            watch.start();
             publish(port, all);
-        } finally {
-            station.watch().stop();
-            loop.join();
         }
         return ms.stream().mapToDouble(d -> d).sorted().toArray();
     }

@@ -1,11 +1,6 @@
 package bywash.bench;
 
-import bywash.ingest.feed.SteadyClock;
-import bywash.ingest.mqtt.FeedState;
-import bywash.ingest.mqtt.MqttFeed;
 import bywash.ingest.mqtt.MqttPublisher;
-import bywash.ingest.site.ProbeBinding;
-import bywash.ingest.site.SiteFile;
 import bywash.ingest.site.SiteFileReader;
 import bywash.ingest.site.SiteFileResult;
 import bywash.tui.watch.Station;
@@ -13,9 +8,6 @@ import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.concurrent.CountDownLatch;
-import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,24 +46,9 @@ class LiveBenchmark {
         if (!(SiteFileReader.read(Program.site(dir, port)) instanceof SiteFileResult.Good good)) {
             throw new IllegalStateException("the demo's site is faulty");
         }
-        SiteFile file = good.siteFile();
-        SteadyClock clock = new SteadyClock();
-        Station station = Station.open(file, dir.resolve("state"), clock);
-        CountDownLatch up = new CountDownLatch(1);
-        List<String> topics =
-                file.bindings().stream().map(ProbeBinding::topic).distinct().toList();
-        Thread loop = new Thread(station.watch(), "watch");
-        try (MqttFeed feed = new MqttFeed(file.broker(), topics, station.queue(), clock, state -> {
-            station.watch().feed(state);
-            if (state.phase() == FeedState.Phase.UP) {
-                up.countDown();
-            }
-        })) {
-            loop.start();
-            feed.start();
-            if (!up.await(20, TimeUnit.SECONDS)) {
-                throw new IllegalStateException("no connection: " + feed.state());
-            }
+        try (BenchWatch watch = new BenchWatch(good.siteFile(), dir.resolve("state"))) {
+            watch.start();
+            Station station = watch.station;
             double seconds = publish(port);
             settle(station);
             var counts = station.queue().counts();
@@ -82,9 +59,6 @@ class LiveBenchmark {
                     "live: taken, over what the broker's own subscriber took",
                     counts.received() / (double) theirs,
                     "times");
-        } finally {
-            station.watch().stop();
-            loop.join();
         }
     }
 

@@ -1,7 +1,5 @@
 package bywash.ingest.journal;
 
-import bywash.ingest.recording.EntryJson;
-import bywash.ingest.recording.LineJson;
 import bywash.ingest.recording.RecordedLine;
 import bywash.rules.event.OperatorEntry;
 import java.io.IOException;
@@ -34,7 +32,6 @@ public final class Journal implements AutoCloseable {
     private JournalState state = JournalState.GOOD;
     private long mostPages;
     private volatile long kept;
-    private volatile long unkept;
 
     private Journal(@Nullable JournalFile file, InstantSource clock) {
         this.file = file;
@@ -61,7 +58,9 @@ public final class Journal implements AutoCloseable {
         } catch (IOException e) {
             Journal none = new Journal(null, clock);
             none.state = new JournalState(
-                    false, "journal folder " + dir + " cannot be used (" + e + "). The watch goes on in memory");
+                    false,
+                    "folder cannot be used",
+                    "journal folder " + dir + " cannot be used (" + e + "). The watch goes on in memory");
             return none;
         }
         Journal journal = new Journal(file, clock);
@@ -78,35 +77,40 @@ public final class Journal implements AutoCloseable {
         return kept;
     }
 
-    /** Messages, entries, transitions and rollups that could not be kept. */
-    public long unkept() {
-        return unkept;
+    /**
+     * Keeps all of it, in this order, or none, as one transaction. Where something in it must be durable it is on the disk
+     * before this returns true.
+     */
+    @SuppressWarnings("NonAtomicVolatileUpdate") // one thread writes; others read
+    public boolean write(List<Writing> all) {
+        if (all.isEmpty()) {
+            return true;
+        }
+        boolean good = attempt(s -> s.write(all));
+        if (good) {
+            kept += all.stream().mapToInt(Writing::lines).sum();
+        }
+        return good;
     }
 
-    /** Keeps a batch as one transaction. Give it what came in since the last, about once a second. */
+    /** Keeps a batch as one transaction. */
     public boolean appendMessages(List<RecordedLine.Message> messages) {
-        return messages.isEmpty() || counted(messages.size(), attempt(s -> s.messages(messages)));
+        return write(messages.stream().<Writing>map(Writing.Message::new).toList());
     }
 
     /** On the disk before it returns true. */
     public boolean appendEntry(OperatorEntry entry) {
-        String json = EntryJson.toJson(entry);
-        return counted(1, attempt(s -> s.entry(entry.at(), json)));
+        return write(List.of(Writing.Entry.of(entry)));
     }
 
     /** Changes that came of one event, all or none of them; on the disk before it returns true. */
     public boolean appendTransitions(List<KeptTransition> transitions) {
-        return counted(transitions.size(), attempt(s -> s.transitions(transitions)));
+        return write(List.of(new Writing.Transitions(transitions)));
     }
 
     /** How the feed or the watch itself stands from here on. */
     public boolean appendState(RecordedLine line) {
-        return counted(1, attempt(s -> s.state(line.time(), LineJson.toJson(line))));
-    }
-
-    /** The text of the site file that holds from a time on, so that a report needs the journal alone. */
-    public boolean keepSite(Instant at, String text) {
-        return attempt(s -> s.site(at, text));
+        return write(List.of(Writing.State.of(line)));
     }
 
     /** The watch has come so far, though nothing came in. */
@@ -116,7 +120,7 @@ public final class Journal implements AutoCloseable {
 
     /** A minute that is there already is replaced. */
     public boolean appendRollups(List<Rollup> rollups) {
-        return rollups.isEmpty() || counted(rollups.size(), attempt(s -> s.rollups(rollups)));
+        return write(rollups.stream().<Writing>map(Writing.Minute::new).toList());
     }
 
     /**
@@ -195,16 +199,6 @@ public final class Journal implements AutoCloseable {
         attempt(s -> s.limitPages(pages));
     }
 
-    @SuppressWarnings("NonAtomicVolatileUpdate") // one thread writes; others read
-    private boolean counted(int lines, boolean good) {
-        if (good) {
-            kept += lines;
-        } else {
-            unkept += lines;
-        }
-        return good;
-    }
-
     private interface Work {
         void on(JournalStore store) throws SQLException;
     }
@@ -239,7 +233,7 @@ public final class Journal implements AutoCloseable {
                 work.on(s);
                 if (aside != null) {
                     state = new JournalState(
-                            true, "the journal was damaged; it is kept as " + aside + ", a new one begun");
+                            true, "", "the journal was damaged; it is kept as " + aside + ", a new one begun");
                 } else if (!state.durable()) {
                     state = JournalState.GOOD;
                 }
@@ -247,29 +241,34 @@ public final class Journal implements AutoCloseable {
             } catch (SQLException e) {
                 drop(e);
                 if (!JournalFile.damaged(e)) {
-                    return fail(file.words(e), e);
+                    return fail(file.fault(e), e);
                 }
             } catch (IOException e) {
-                return fail(file.words(e), e);
+                return fail(file.fault(e), e);
             }
             try {
                 aside = file.setAside(clock.instant());
             } catch (IOException e) {
-                return fail(file.words(e), e);
+                return fail(file.fault(e), e);
             }
         }
-        return fail("journal " + file.path() + " cannot be kept. The watch goes on in memory", null);
+        return fail(
+                new JournalState(
+                        false,
+                        "see bywash.log",
+                        "journal " + file.path() + " cannot be kept. The watch goes on in memory"),
+                null);
     }
 
     private static Connection connect(JournalFile file) throws SQLException, IOException {
         return file.connect();
     }
 
-    private boolean fail(String words, @Nullable Exception cause) {
-        if (state.durable() || !state.detail().equals(words)) {
-            LOG.warn(words, cause);
+    private boolean fail(JournalState fault, @Nullable Exception cause) {
+        if (!state.equals(fault)) {
+            LOG.warn(fault.detail(), cause);
         }
-        state = new JournalState(false, words);
+        state = fault;
         return false;
     }
 

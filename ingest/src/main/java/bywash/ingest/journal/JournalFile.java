@@ -131,20 +131,27 @@ final class JournalFile implements AutoCloseable {
     }
 
     /** What a fault means, for the grower. */
-    String words(Exception e) {
-        String why = e instanceof IOException ? "it cannot be used (" + e + ")" : String.valueOf(e.getMessage());
+    JournalState fault(Exception e) {
         SQLiteErrorCode code = e instanceof SQLException sql ? code(sql) : null;
-        if (code != null) {
-            why = switch (code.code & 0xff) {
-                case 13 -> "the disk is full; make room";
-                case 8, 14, 3, 23 -> "it may not be written; check the rights of the folder";
-                case 10 -> "the disk reports a fault; check it";
-                case 5, 6 -> "another program holds it; close that";
-                case 11, 26 -> "it is damaged";
-                default -> why;
-            };
+        String[] words = code == null
+                ? new String[] {"", ""}
+                : switch (code.code & 0xff) {
+                    case 13 -> new String[] {"disk full, make room", "the disk is full; make room"};
+                    case 8, 14, 3, 23 ->
+                        new String[] {"no right to write", "it may not be written; check the rights of the folder"};
+                    case 10 -> new String[] {"disk fault", "the disk reports a fault; check it"};
+                    case 5, 6 -> new String[] {"held by another", "another program holds it; close that"};
+                    case 11, 26 -> new String[] {"damaged", "it is damaged"};
+                    default -> new String[] {"", ""};
+                };
+        if (words[0].isEmpty()) {
+            words = new String[] {"see bywash.log", e instanceof IOException ? "it cannot be used (" + e + ")" : text(e)};
         }
-        return "journal " + path + ": " + why + ". The watch goes on in memory";
+        return new JournalState(false, words[0], "journal " + path + ": " + words[1] + ". The watch goes on in memory");
+    }
+
+    private static String text(Exception e) {
+        return String.valueOf(e.getMessage());
     }
 
     private static @Nullable SQLiteErrorCode code(SQLException e) {

@@ -22,6 +22,7 @@ final class JournalStore {
 
     private final Connection db;
     private final Map<String, Integer> numbers = new HashMap<>();
+    private final Map<String, PreparedStatement> statements = new HashMap<>();
     private long next;
 
     JournalStore(Connection db) throws SQLException {
@@ -57,20 +58,71 @@ final class JournalStore {
         }
     }
 
-    void messages(List<RecordedLine.Message> messages) throws SQLException {
+    /** All of it, in this order, as one transaction; synced before it returns where something in it must be. */
+    void write(List<Writing> all) throws SQLException {
+        boolean durable = all.stream().anyMatch(Writing::durable);
+        if (durable) {
+            pragma("FULL");
+        }
         transaction(() -> {
-            try (PreparedStatement p = db.prepareStatement("INSERT INTO message VALUES (?, ?, ?, ?, ?)")) {
-                for (RecordedLine.Message m : messages) {
-                    p.setLong(1, next++);
-                    p.setLong(2, m.time().toEpochMilli());
-                    p.setInt(3, number(m.topic()));
-                    p.setInt(4, m.qos() + (m.retain() ? 4 : 0));
-                    p.setBytes(5, m.payload());
-                    p.addBatch();
+            try {
+                for (Writing writing : all) {
+                    write(writing);
                 }
-                p.executeBatch();
+            } finally {
+                release();
             }
         });
+        if (durable) {
+            pragma("NORMAL");
+        }
+    }
+
+    private void write(Writing writing) throws SQLException {
+        if (writing instanceof Writing.Message m) {
+            message(m.message());
+        } else if (writing instanceof Writing.Minute m) {
+            rollup(m.rollup());
+        } else if (writing instanceof Writing.State s) {
+            insert("state", s.at(), s.json());
+        } else if (writing instanceof Writing.Transitions t) {
+            for (KeptTransition each : t.all()) {
+                transition(each);
+            }
+        } else if (writing instanceof Writing.Entry e) {
+            insert("entry", e.at(), e.json());
+        } else if (writing instanceof Writing.Site s) {
+            site(s.from(), s.text());
+        }
+    }
+
+    /** A statement left open holds up checkpoints and copies. */
+    private void release() throws SQLException {
+        for (PreparedStatement statement : statements.values()) {
+            statement.close();
+        }
+        statements.clear();
+    }
+
+    /** Until the transaction ends. */
+    private PreparedStatement prepared(String sql) throws SQLException {
+        PreparedStatement known = statements.get(sql);
+        if (known == null) {
+            known = db.prepareStatement(sql);
+            statements.put(sql, known);
+        }
+        return known;
+    }
+
+    private void message(RecordedLine.Message m) throws SQLException {
+        int topic = number(m.topic());
+        PreparedStatement p = prepared("INSERT INTO message VALUES (?, ?, ?, ?, ?)");
+        p.setLong(1, next++);
+        p.setLong(2, m.time().toEpochMilli());
+        p.setInt(3, topic);
+        p.setInt(4, m.qos() + (m.retain() ? 4 : 0));
+        p.setBytes(5, m.payload());
+        p.executeUpdate();
     }
 
     private int number(String name) throws SQLException {
@@ -79,68 +131,40 @@ final class JournalStore {
             return known;
         }
         int id = numbers.size() + 1;
-        try (PreparedStatement p = db.prepareStatement("INSERT INTO topic VALUES (?, ?)")) {
-            p.setInt(1, id);
-            p.setString(2, name);
-            p.executeUpdate();
-        }
+        PreparedStatement p = prepared("INSERT INTO topic VALUES (?, ?)");
+        p.setInt(1, id);
+        p.setString(2, name);
+        p.executeUpdate();
         numbers.put(name, id);
         return id;
     }
 
-    /** Synced to the disk before it returns, and with it all that was stored before. */
-    void entry(Instant at, String json) throws SQLException {
-        durable(() -> insert("entry", at, json));
-    }
-
-    /** As {@link #entry}, and with it the alarm's state from here on. */
-    void transitions(List<KeptTransition> transitions) throws SQLException {
-        durable(() -> {
-            for (KeptTransition t : transitions) {
-                insert("transition", t.at(), t.json());
-                try (PreparedStatement p = db.prepareStatement("INSERT OR REPLACE INTO alarm VALUES (?, ?, ?)")) {
-                    p.setString(1, t.kind());
-                    p.setString(2, t.subject());
-                    p.setString(3, t.state());
-                    p.executeUpdate();
-                }
-            }
-        });
-    }
-
-    private void durable(Writes writes) throws SQLException {
-        pragma("FULL");
-        transaction(writes);
-        pragma("NORMAL");
-    }
-
-    /** How the feed or the watch stood. */
-    void state(Instant at, String json) throws SQLException {
-        transaction(() -> insert("state", at, json));
+    private void transition(KeptTransition t) throws SQLException {
+        insert("transition", t.at(), t.json());
+        PreparedStatement p = prepared("INSERT OR REPLACE INTO alarm VALUES (?, ?, ?)");
+        p.setString(1, t.kind());
+        p.setString(2, t.subject());
+        p.setString(3, t.state());
+        p.executeUpdate();
     }
 
     private void insert(String table, Instant at, String json) throws SQLException {
-        try (PreparedStatement p = db.prepareStatement("INSERT INTO " + table + " VALUES (?, ?, ?)")) {
-            p.setLong(1, next++);
-            p.setLong(2, at.toEpochMilli());
-            p.setString(3, json);
-            p.executeUpdate();
-        }
+        PreparedStatement p = prepared("INSERT INTO " + table + " VALUES (?, ?, ?)");
+        p.setLong(1, next++);
+        p.setLong(2, at.toEpochMilli());
+        p.setString(3, json);
+        p.executeUpdate();
     }
 
     /** The site file from a time on; the same text as before is not kept twice. */
-    void site(Instant at, String text) throws SQLException {
+    private void site(Instant at, String text) throws SQLException {
         if (text.equals(new JournalReads(db).site())) {
-            db.commit();
             return;
         }
-        transaction(() -> {
-            try (PreparedStatement p = db.prepareStatement("INSERT OR REPLACE INTO site VALUES (?, ?)")) {
-                p.setLong(1, at.toEpochMilli());
-                p.setString(2, text);
-                p.executeUpdate();
-            }
-        });
+        PreparedStatement p = prepared("INSERT OR REPLACE INTO site VALUES (?, ?)");
+        p.setLong(1, at.toEpochMilli());
+        p.setString(2, text);
+        p.executeUpdate();
     }
 
     void alive(Instant at) throws SQLException {
@@ -161,21 +185,16 @@ final class JournalStore {
         db.setAutoCommit(false);
     }
 
-    void rollups(List<Rollup> rollups) throws SQLException {
-        transaction(() -> {
-            try (PreparedStatement p = db.prepareStatement("INSERT OR REPLACE INTO rollup VALUES (?, ?, ?, ?, ?, ?)")) {
-                for (Rollup r : rollups) {
-                    p.setInt(1, number(r.probe()));
-                    p.setLong(2, r.minute().getEpochSecond() / 60);
-                    p.setInt(3, r.count());
-                    p.setDouble(4, r.mean());
-                    p.setDouble(5, r.low());
-                    p.setDouble(6, r.high());
-                    p.addBatch();
-                }
-                p.executeBatch();
-            }
-        });
+    private void rollup(Rollup r) throws SQLException {
+        int probe = number(r.probe());
+        PreparedStatement p = prepared("INSERT OR REPLACE INTO rollup VALUES (?, ?, ?, ?, ?, ?)");
+        p.setInt(1, probe);
+        p.setLong(2, r.minute().getEpochSecond() / 60);
+        p.setInt(3, r.count());
+        p.setDouble(4, r.mean());
+        p.setDouble(5, r.low());
+        p.setDouble(6, r.high());
+        p.executeUpdate();
     }
 
     /** Asks, and ends the reading transaction that asking began. */

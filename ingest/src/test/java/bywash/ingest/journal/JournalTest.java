@@ -155,7 +155,7 @@ class JournalTest {
         try (Journal journal = open()) {
             Path aside = folder().resolve("larkfield.db.damaged-20260504T060000.000");
             assertEquals(
-                    new JournalState(true, "the journal was damaged; it is kept as " + aside + ", a new one begun"),
+                    new JournalState(true, "", "the journal was damaged; it is kept as " + aside + ", a new one begun"),
                     journal.state());
             assertTrue(Files.exists(aside));
             assertTrue(journal.appendEntry(note(2, "y")));
@@ -172,10 +172,11 @@ class JournalTest {
             assertEquals(
                     new JournalState(
                             false,
+                            "disk full, make room",
                             "journal " + folder().resolve("larkfield.db")
                                     + ": the disk is full; make room. The watch goes on in memory"),
                     journal.state());
-            assertEquals(1, journal.unkept());
+            assertEquals(1, journal.kept(), "what stood before");
             assertTrue(journal.appendEntry(note(3, "after")), "there is room again");
             assertEquals(JournalState.GOOD, journal.state());
             assertEquals(2, replay(journal, T0).size());

@@ -11,7 +11,7 @@ public interface WatchHost {
     /**
      * Takes down what the grower entered.
      *
-     * @return completes when it is on the disk, with false where the journal could not keep it
+     * @return completes when it is on the disk, with false where the journal cannot keep it yet
      */
     CompletableFuture<Boolean> enter(OperatorEntry entry);
 }

@@ -152,7 +152,12 @@ public final class WatchServer implements AutoCloseable {
         }
         try {
             boolean kept = host.enter(entry).get(PATIENCE_S, TimeUnit.SECONDS);
-            return kept ? Answer.GOOD : new Answer(false, "the watch has it, but its journal could not keep it");
+            return kept
+                    ? Answer.GOOD
+                    : new Answer(
+                            false,
+                            "not on the disk yet: the watch has it, and writes it when its journal works again; do not"
+                                    + " enter it twice");
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             return new Answer(false, "the watch is ending");

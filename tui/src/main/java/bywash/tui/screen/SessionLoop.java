@@ -93,7 +93,7 @@ final class SessionLoop {
         try {
             CompletableFuture.allOf(all).get(PATIENCE_MS, TimeUnit.MILLISECONDS);
             boolean kept = Stream.of(all).allMatch(f -> Boolean.TRUE.equals(f.join()));
-            wrong = kept ? "" : "NOT ON THE DISK: the journal could not keep it. It counts until the watch ends.";
+            wrong = kept ? "" : "NOT ON THE DISK YET. It counts, and is written as soon as the journal works again.";
         } catch (TimeoutException e) {
             wrong = "Not yet on the disk; look at the log, page l, before you enter it again.";
         } catch (ExecutionException e) {

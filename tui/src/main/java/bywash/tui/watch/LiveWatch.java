@@ -64,7 +64,8 @@ public final class LiveWatch implements Runnable {
     /**
      * Any thread: what the grower entered; on the record before the screen shows its effect.
      *
-     * @return completes once it is on the record, with false where the journal could not keep it
+     * @return completes once it is on the record, with false where the journal cannot keep it yet: it counts, waits in
+     *     memory, and is written when the journal works again
      */
     public CompletableFuture<Boolean> enter(OperatorEntry entry) {
         CompletableFuture<Boolean> kept = new CompletableFuture<>();

@@ -39,12 +39,12 @@ public record Station(
      * @throws JournalInUse where another watch writes it
      */
     public static Station open(SiteFile file, Path state, InstantSource clock) throws JournalInUse {
-        return on(file, state, Journal.open(state, file.site().id(), clock), clock);
+        Journal journal = Journal.open(state, file.site().id(), clock);
+        return on(file, state, WatchRecord.in(journal), journal, clock);
     }
 
     /** @param journal in the folder {@code state} */
-    static Station on(SiteFile file, Path state, Journal journal, InstantSource clock) {
-        WatchRecord record = WatchRecord.in(journal);
+    static Station on(SiteFile file, Path state, WatchRecord record, Journal journal, InstantSource clock) {
         Outlets outlets = new Outlets(file.site().id(), record);
         TrendBuffer trends = new TrendBuffer(TREND_VALUES);
         Instant now = clock.instant();

@@ -1,53 +1,68 @@
 package bywash.tui.watch;
 
+import bywash.ingest.journal.Backlog;
 import bywash.ingest.journal.Journal;
-import bywash.ingest.journal.JournalState;
 import bywash.ingest.journal.KeptTransition;
 import bywash.ingest.journal.MinuteMeans;
 import bywash.ingest.journal.Rollup;
 import bywash.ingest.journal.TrendHistory;
+import bywash.ingest.journal.Writing;
 import bywash.ingest.recording.RecordedLine;
 import bywash.ingest.recording.RecordedLine.Message;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.Reading;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /**
  * What a watch keeps. What the grower enters is on the disk before the engine sees it, an alarm's change before a screen
- * does; messages are stored every other second, and always before what came of them. Without a journal nothing is kept. For the watch's own loop, except {@link #history} and {@link #fault}.
+ * does; messages are stored every other second, and always before what came of them. What the journal cannot keep waits in
+ * memory, in order, and is written as soon as it can be; {@link #fault} says so meanwhile. Without a journal nothing is kept.
+ * For the watch's own loop, except {@link #history} and {@link #fault}.
  */
 public final class WatchRecord implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(WatchRecord.class);
     private static final Duration STORE_EVERY = Duration.ofSeconds(2);
     private static final Duration ALIVE_EVERY = Duration.ofSeconds(10);
     private static final Duration MINUTES_AGAIN = Duration.ofMinutes(5);
     private static final Duration PRUNE_EVERY = Duration.ofHours(1);
     private static final Duration KEEP_MESSAGES = Duration.ofDays(60);
+    /** In one transaction. */
+    private static final int TOGETHER = 4000;
 
     private final @Nullable Journal journal;
+    private final Backlog backlog;
+    private final JournalWords words = new JournalWords();
     private final MinuteMeans minutes = new MinuteMeans();
-    private final List<Message> waiting = new ArrayList<>();
     private Instant storedAt = Instant.EPOCH;
     private Instant aliveAt = Instant.EPOCH;
     private Instant prunedAt = Instant.EPOCH;
     private boolean live;
     private volatile String fault = "";
+    private volatile long unkept;
 
-    private WatchRecord(@Nullable Journal journal) {
+    private WatchRecord(@Nullable Journal journal, long mostBytes) {
         this.journal = journal;
+        this.backlog = new Backlog(mostBytes);
     }
 
-    /** Keeps in a journal, which is closed with this. */
+    /** Keeps in a journal, which is closed with this. An eighth of the heap, 32 MB at most, may wait to be written. */
     public static WatchRecord in(Journal journal) {
-        return new WatchRecord(journal);
+        return in(journal, Math.min(32_000_000, Runtime.getRuntime().maxMemory() / 8));
+    }
+
+    /** @param mostBytes bound on what may wait while the journal cannot keep it */
+    static WatchRecord in(Journal journal, long mostBytes) {
+        return new WatchRecord(journal, mostBytes);
     }
 
     /** Keeps nothing: for a demo. */
     public static WatchRecord inMemory() {
-        WatchRecord record = new WatchRecord(null);
+        WatchRecord record = new WatchRecord(null, 1);
         record.live = true;
         return record;
     }
@@ -58,8 +73,8 @@ public final class WatchRecord implements AutoCloseable {
         List<Rollup> again = minutes.drain();
         if (journal != null && since != null) {
             Instant last = since.minus(MINUTES_AGAIN);
-            journal.appendRollups(
-                    again.stream().filter(r -> r.minute().isAfter(last)).toList());
+            again.stream().filter(r -> r.minute().isAfter(last)).forEach(r -> backlog.add(new Writing.Minute(r)));
+            store();
         }
         aliveAt = now;
         storedAt = now;
@@ -67,41 +82,34 @@ public final class WatchRecord implements AutoCloseable {
 
     /** Before the loop starts: the text of the site file, so that a report needs the journal alone. */
     public void site(Instant now, String text) {
-        if (journal != null) {
-            journal.keepSite(now, text);
-        }
+        add(new Writing.Site(now, text));
+        store();
     }
 
     /** A message came in. */
     void message(Message message) {
-        if (journal != null) {
-            waiting.add(message);
+        add(new Writing.Message(message));
+        if (backlog.full()) {
+            store();
         }
     }
 
     /** The grower entered something; on the disk when this returns true. Without a journal that is not to be had. */
     boolean entry(OperatorEntry entry) {
-        if (journal == null) {
-            return false;
-        }
-        store();
-        return journal.appendEntry(entry);
+        add(Writing.Entry.of(entry));
+        return journal != null && store();
     }
 
     /** The feed, or the watch itself, changed its state. */
     void state(RecordedLine line) {
-        if (journal != null) {
-            store();
-            journal.appendState(line);
-        }
+        add(Writing.State.of(line));
+        store();
     }
 
     /** Alarms changed, all by one event; on the disk when this returns, unless {@link #fault} says otherwise. */
     void transitions(List<KeptTransition> transitions) {
-        if (journal != null) {
-            store();
-            journal.appendTransitions(transitions);
-        }
+        add(new Writing.Transitions(transitions));
+        store();
     }
 
     /** A reading goes to the trends. */
@@ -118,38 +126,45 @@ public final class WatchRecord implements AutoCloseable {
             return;
         }
         if (!now.isBefore(storedAt.plus(STORE_EVERY))) {
-            boolean some = !waiting.isEmpty();
-            store();
-            j.appendRollups(minutes.drain());
+            boolean some = !backlog.isEmpty();
+            minutes.drain().forEach(r -> backlog.add(new Writing.Minute(r)));
+            boolean stored = store();
             storedAt = now;
-            if (some) {
+            if (some && stored) {
                 aliveAt = now;
             }
         }
-        if (!now.isBefore(aliveAt.plus(ALIVE_EVERY))) {
+        if (backlog.isEmpty() && !now.isBefore(aliveAt.plus(ALIVE_EVERY))) {
             j.alive(now);
             aliveAt = now;
         }
-        if (!now.isBefore(prunedAt.plus(PRUNE_EVERY))) {
+        if (backlog.isEmpty() && !now.isBefore(prunedAt.plus(PRUNE_EVERY))) {
             j.prune(now.minus(KEEP_MESSAGES));
             prunedAt = now;
         }
-        said(j);
+        fault = words.of(j.state(), backlog, now);
     }
 
-    private void store() {
-        if (journal != null && !waiting.isEmpty()) {
-            journal.appendMessages(List.copyOf(waiting));
-            waiting.clear();
+    private void add(Writing writing) {
+        if (journal != null) {
+            backlog.add(writing);
         }
     }
 
-    private void said(Journal j) {
-        JournalState state = j.state();
-        long lost = j.unkept();
-        fault = state.durable() && lost > 0 && state.detail().isEmpty()
-                ? "the journal works again; " + lost + " lines were not kept"
-                : state.detail();
+    /** All that waits, in order; what cannot be kept waits on, within the bound. */
+    private boolean store() {
+        while (journal != null && !backlog.isEmpty()) {
+            List<Writing> next = backlog.first(TOGETHER);
+            if (!journal.write(next)) {
+                if (backlog.full()) {
+                    backlog.shrink();
+                    unkept = backlog.lost();
+                }
+                return false;
+            }
+            backlog.written(next.size());
+        }
+        return true;
     }
 
     /** What is wrong with the journal, in words; empty while all is well. Any thread. */
@@ -162,9 +177,14 @@ public final class WatchRecord implements AutoCloseable {
         return journal == null ? 0 : journal.kept();
     }
 
-    /** Lines and minutes that could not be kept. Any thread. */
+    /** Lines and minutes given up because the journal could not keep them. Any thread. */
     long unkept() {
-        return journal == null ? 0 : journal.unkept();
+        return unkept;
+    }
+
+    /** Entries and alarm lines that are not on the disk yet. */
+    int owed() {
+        return backlog.waiting(Writing.Kind.ENTRY) + backlog.waiting(Writing.Kind.ALARM);
     }
 
     /** Trends; any thread may ask. */
@@ -175,8 +195,14 @@ public final class WatchRecord implements AutoCloseable {
     @Override
     public void close() {
         if (journal != null) {
-            store();
-            journal.appendRollups(minutes.finish());
+            minutes.finish().forEach(r -> backlog.add(new Writing.Minute(r)));
+            if (!store()) {
+                LOG.error(
+                        "the watch ends and its journal could not keep {} entries and {} alarm lines: {}",
+                        backlog.waiting(Writing.Kind.ENTRY),
+                        backlog.waiting(Writing.Kind.ALARM),
+                        journal.state().detail());
+            }
             journal.close();
         }
     }

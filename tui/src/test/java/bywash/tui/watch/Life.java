@@ -21,15 +21,15 @@ final class Life {
     /** What is done in the moment of death, when the files have been taken as they were. */
     private record Crash(Path files, SplittableRandom random, Runnable then) {}
 
-    private Life(SiteFile file, Path state, Journal journal, InstantSource clock) {
+    private Life(SiteFile file, Path state, Journal journal, InstantSource clock, long mayWait) {
         this.site = file.site().id();
         this.state = state;
         this.journal = journal;
-        this.station = Station.on(file, state, journal, clock);
+        this.station = Station.on(file, state, WatchRecord.in(journal, mayWait), journal, clock);
     }
 
-    static Life begin(SiteFile file, Path state, InstantSource clock) throws Exception {
-        return new Life(file, state, Journal.open(state, file.site().id(), clock), clock);
+    static Life begin(SiteFile file, Path state, InstantSource clock, long mayWait) throws Exception {
+        return new Life(file, state, Journal.open(state, file.site().id(), clock), clock, mayWait);
     }
 
     /**

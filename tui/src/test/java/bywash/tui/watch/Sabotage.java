@@ -11,7 +11,8 @@ enum Sabotage {
     NEVER_TELL_OF_A_LOST_FEED("no lost feed passes for up"),
     LOSE_MESSAGES("a replay of the journal gives the same alarm lines"),
     HOARD("memory is bounded"),
-    SAY_NOTHING_OF_A_FULL_DISK("a journal at fault is said");
+    SAY_NOTHING_OF_A_FULL_DISK("a journal at fault is said"),
+    FORGET_WHAT_WAITS("no shown");
 
     /** How the complaint begins. */
     final String complaint;

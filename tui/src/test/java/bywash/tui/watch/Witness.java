@@ -33,11 +33,17 @@ final class Witness {
 
     private static final ObjectMapper JSON = new ObjectMapper();
 
-    /** What had been promised and shown at one moment. */
-    record Mark(int entries, int lines) {}
+    /**
+     * What had been promised and shown at one moment.
+     *
+     * @param solid of the lines, those that were on the disk
+     */
+    record Mark(int entries, int lines, int solid) {}
 
     private final FaultyWorld world;
     private final List<OperatorEntry> entries = new ArrayList<>();
+    private final List<OperatorEntry> waiting = new ArrayList<>();
+    private int solid;
     private final List<String> lines = new ArrayList<>();
     private final Map<String, String> states = new TreeMap<>();
     private int folded;
@@ -50,19 +56,29 @@ final class Witness {
     }
 
     Mark mark() {
-        return new Mark(entries.size(), lines.size());
+        return new Mark(entries.size(), lines.size(), solid);
     }
 
     /** What came after it was never shown: the process was dead. */
     void backTo(Mark mark) {
         entries.subList(mark.entries(), entries.size()).clear();
         lines.subList(mark.lines(), lines.size()).clear();
+        waiting.clear();
+        solid = mark.solid();
         states.clear();
         folded = 0;
     }
 
-    void kept(OperatorEntry entry) {
-        entries.add(entry);
+    /** @param kept on the disk; else the watch has said that it is not there yet */
+    void entered(OperatorEntry entry, boolean kept) {
+        (kept ? entries : waiting).add(entry);
+    }
+
+    /** All that was entered and shown is on the disk. */
+    void solid() {
+        entries.addAll(waiting);
+        waiting.clear();
+        solid = lines.size();
     }
 
     List<OperatorEntry> kept() {
@@ -121,9 +137,13 @@ final class Witness {
         };
     }
 
-    /** Of what was shown all is on the record; the lines of one round more may be, which were kept and not yet shown. */
+    /**
+     * Of what was shown all is on the record, but for the last lines where they had no room and waited in memory; the lines
+     * of one round more may be, which were kept and not yet shown.
+     */
     void onRecord(List<String> record, String how) {
         int most = Math.min(record.size(), lines.size());
+        lines.subList(Math.max(solid, most), lines.size()).clear();
         assertEquals(lines, record.subList(0, most), "no shown alarm line lost: " + how);
         List<String> more = record.subList(most, record.size());
         lines.addAll(more);
@@ -159,13 +179,6 @@ final class Witness {
             states.put(name, line.path("state").asText());
         }
         states.values().removeIf(AlarmState.NORMAL.word()::equals);
-    }
-
-    /** Where the journal could not keep all lines, what stands after a restart is taken as it is. */
-    void takeOver(Snapshot snapshot) {
-        folded = lines.size();
-        states.clear();
-        states.putAll(states(snapshot));
     }
 
     static Map<String, String> states(Snapshot snapshot) {

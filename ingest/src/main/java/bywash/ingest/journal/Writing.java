@@ -1,0 +1,143 @@
+package bywash.ingest.journal;
+
+import bywash.ingest.recording.EntryJson;
+import bywash.ingest.recording.LineJson;
+import bywash.ingest.recording.RecordedLine;
+import bywash.rules.event.OperatorEntry;
+import java.time.Instant;
+import java.util.List;
+
+/** One thing for the record. What is given first stands first; each is kept whole or not at all. */
+public sealed interface Writing {
+    /** What it is, from what may be given up first to what may be given up last. */
+    enum Kind {
+        MESSAGE,
+        MINUTE,
+        STATE,
+        ALARM,
+        ENTRY,
+        SITE
+    }
+
+    Kind kind();
+
+    /** About what it takes in memory, bytes. */
+    int size();
+
+    /** How many lines it comes to. */
+    default int lines() {
+        return 1;
+    }
+
+    /** Whether it must be synced to the disk before anybody sees it. */
+    default boolean durable() {
+        return false;
+    }
+
+    /** What holds a thing in memory, beside its texts. */
+    int OVERHEAD = 100;
+
+    record Message(RecordedLine.Message message) implements Writing {
+        @Override
+        public Kind kind() {
+            return Kind.MESSAGE;
+        }
+
+        @Override
+        public int size() {
+            return OVERHEAD + message.payload().length;
+        }
+    }
+
+    record Minute(Rollup rollup) implements Writing {
+        @Override
+        public Kind kind() {
+            return Kind.MINUTE;
+        }
+
+        @Override
+        public int size() {
+            return OVERHEAD;
+        }
+    }
+
+    /** How the feed, or the watch itself, stands from here on. */
+    record State(Instant at, String json) implements Writing {
+        public static State of(RecordedLine line) {
+            return new State(line.time(), LineJson.toJson(line));
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.STATE;
+        }
+
+        @Override
+        public int size() {
+            return OVERHEAD + json.length();
+        }
+    }
+
+    /** Changes that came of one event. */
+    record Transitions(List<KeptTransition> all) implements Writing {
+        public Transitions {
+            all = List.copyOf(all);
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.ALARM;
+        }
+
+        @Override
+        public int size() {
+            return all.stream()
+                    .mapToInt(t -> OVERHEAD + t.json().length() + t.state().length())
+                    .sum();
+        }
+
+        @Override
+        public int lines() {
+            return all.size();
+        }
+
+        @Override
+        public boolean durable() {
+            return true;
+        }
+    }
+
+    record Entry(Instant at, String json) implements Writing {
+        public static Entry of(OperatorEntry entry) {
+            return new Entry(entry.at(), EntryJson.toJson(entry));
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.ENTRY;
+        }
+
+        @Override
+        public int size() {
+            return OVERHEAD + json.length();
+        }
+
+        @Override
+        public boolean durable() {
+            return true;
+        }
+    }
+
+    /** The text of the site file that holds from a time on. */
+    record Site(Instant from, String text) implements Writing {
+        @Override
+        public Kind kind() {
+            return Kind.SITE;
+        }
+
+        @Override
+        public int size() {
+            return OVERHEAD + text.length();
+        }
+    }
+}

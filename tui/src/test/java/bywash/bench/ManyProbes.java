@@ -14,7 +14,13 @@ final class ManyProbes {
         return "bench/" + probe;
     }
 
+    /** A reading each 10 s. */
     static SiteFile site(int port, int probes) {
+        return site(port, probes, 10);
+    }
+
+    /** @param every seconds between a probe's readings */
+    static SiteFile site(int port, int probes, int every) {
         String head = """
                 name: bench
                 id: bench
@@ -31,7 +37,7 @@ final class ManyProbes {
         String lines = each(
                 probes,
                 "  - {id: do-%1$d, vessel: tank-%1$d, quantity: dissolved-oxygen, topic: bench/%1$d, payload: number,"
-                        + " unit: mg/L, every: 10 s}\n");
+                        + " unit: mg/L, every: " + every + " s}\n");
         if (SiteFileReader.read(head + tanks + "probes:\n" + lines, "bench.yaml") instanceof SiteFileResult.Good good) {
             return good.siteFile();
         }

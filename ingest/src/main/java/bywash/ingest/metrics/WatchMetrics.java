@@ -17,7 +17,8 @@ import java.util.function.LongSupplier;
  * The figures of one watch, for as long as this is held.
  *
  * <pre>
- *   bywash.messages, .drops, .late, .journal.writes, .journal.unkept, .faults    counted since the start
+ *   bywash.messages, .late, .journal.writes, .journal.unkept, .faults    counted since the start
+ *   bywash.drops{reason}         messages dropped before they were read: queue-full, too-long, topic-rate, day-cap
  *   bywash.refused{reason}       payloads that gave no reading; reason without the values in it
  *   bywash.loop                  time of one round of the loop, s
  *   bywash.lag                   from the receipt of the last message to its end in the loop, s
@@ -74,6 +75,15 @@ public final class WatchMetrics {
     static String kind(String reason) {
         String plain = reason.replaceAll("\"[^\"]*\"", "...").replaceAll("-?\\d[\\d.eE+-]*", "N");
         return plain.length() <= 100 ? plain : plain.substring(0, 100);
+    }
+
+    /** Messages dropped for a reason, as somebody else counts them. */
+    public void drops(String reason, LongSupplier count) {
+        counted.add(count);
+        FunctionCounter.builder("bywash.drops", count, LongSupplier::getAsLong)
+                .description("Messages dropped before they were read")
+                .tag("reason", reason)
+                .register(registry);
     }
 
     /** A figure that only grows and that somebody else counts. */

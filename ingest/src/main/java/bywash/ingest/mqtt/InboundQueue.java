@@ -2,23 +2,29 @@ package bywash.ingest.mqtt;
 
 import bywash.ingest.recording.RecordedLine;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.Collection;
 import java.util.concurrent.locks.Condition;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The bounded hand-over from the client's threads to the one loop that owns the engine. {@link #offer} never waits for room:
  * when it is full the newest message is dropped and counted. The lock is held for a few instructions only.
  */
 public final class InboundQueue {
+    private static final int MOST = 65_536;
+    private static final int LONGEST = 262_144;
     /** Counted for each message beside topic and payload, bytes. */
     private static final int OVERHEAD = 100;
 
     private final int capacity;
     private final long capacityBytes;
     private final int longestPayload;
+    private final @Nullable FloodGate gate;
     private final ReentrantLock lock = new ReentrantLock();
     private final Condition arrived = lock.newCondition();
     private final ArrayDeque<RecordedLine.Message> messages = new ArrayDeque<>();
@@ -27,14 +33,23 @@ public final class InboundQueue {
     private long dropped;
     private long oversize;
 
-    /** 65,536 messages, 64 MB, payloads up to 256 KiB. */
+    /** 65,536 messages, 64 MB or an eighth of the heap, payloads up to 256 KiB. */
     public InboundQueue() {
-        this(65_536, 64_000_000, 262_144);
+        this(MOST, mostBytes(), LONGEST, null);
+    }
+
+    /** The same, and no more of each topic and in all than these limits say. */
+    public InboundQueue(FloodLimits limits) {
+        this(MOST, mostBytes(), LONGEST, new FloodGate(limits));
     }
 
     /** @param capacity messages; the other bounds as usual */
     public InboundQueue(int capacity) {
-        this(capacity, 64_000_000, 262_144);
+        this(capacity, mostBytes(), LONGEST, null);
+    }
+
+    private static long mostBytes() {
+        return Math.min(64_000_000, Runtime.getRuntime().maxMemory() / 8);
     }
 
     /**
@@ -45,12 +60,17 @@ public final class InboundQueue {
      * @param longestPayload bytes; longer ones are dropped and counted as oversize
      */
     public InboundQueue(int capacity, long capacityBytes, int longestPayload) {
+        this(capacity, capacityBytes, longestPayload, null);
+    }
+
+    private InboundQueue(int capacity, long capacityBytes, int longestPayload, @Nullable FloodGate gate) {
         if (capacity < 1 || capacityBytes < 1 || longestPayload < 1) {
             throw new IllegalArgumentException("queue bounds must be at least 1");
         }
         this.capacity = capacity;
         this.capacityBytes = capacityBytes;
         this.longestPayload = longestPayload;
+        this.gate = gate;
     }
 
     /** Whether the message was taken. */
@@ -61,6 +81,9 @@ public final class InboundQueue {
             received++;
             if (message.payload().length > longestPayload) {
                 oversize++;
+                return false;
+            }
+            if (gate != null && gate.judge(message) != null) {
                 return false;
             }
             if (messages.size() >= capacity || bytes + size > capacityBytes) {
@@ -132,10 +155,34 @@ public final class InboundQueue {
         return counts().received();
     }
 
-    /** Everything that was not taken, for want of room or because it was too long. */
+    /** Everything that was not taken: for want of room, because it was too long, or as part of a flood. */
     public long dropped() {
         Counts now = counts();
-        return now.dropped() + now.oversize();
+        return now.dropped() + now.oversize() + overTopic() + overDay();
+    }
+
+    /** Dropped because far more came on its topic than the site file declares. */
+    public long overTopic() {
+        return ofGate(g -> g.dropped(FloodGate.Reason.TOPIC), 0L);
+    }
+
+    /** Dropped because too much came in all that day. */
+    public long overDay() {
+        return ofGate(g -> g.dropped(FloodGate.Reason.DAY), 0L);
+    }
+
+    /** Who floods us, in words; empty where nobody does. */
+    public String flood(Instant now) {
+        return ofGate(g -> g.words(now), "");
+    }
+
+    private <T> T ofGate(Function<FloodGate, T> question, T without) {
+        lock.lock();
+        try {
+            return gate == null ? without : question.apply(gate);
+        } finally {
+            lock.unlock();
+        }
     }
 
     private static long size(RecordedLine.Message message) {

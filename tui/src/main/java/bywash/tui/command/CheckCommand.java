@@ -1,5 +1,6 @@
 package bywash.tui.command;
 
+import bywash.ingest.mqtt.FloodLimits;
 import bywash.ingest.site.SiteFile;
 import bywash.rules.site.Site;
 import bywash.rules.site.SystemVolume;
@@ -35,12 +36,13 @@ final class CheckCommand implements Callable<Integer> {
                 .getOut()
                 .printf(
                         Locale.ROOT,
-                        "%s is good: %s, %d vessels, %d probes, about %.0f L in the system%n",
+                        "%s is good: %s, %d vessels, %d probes, about %.0f L in the system%n%s%n",
                         site,
                         good.name(),
                         good.vessels().size(),
                         good.probes().size(),
-                        SystemVolume.of(good).likelyL());
+                        SystemVolume.of(good).likelyL(),
+                        FloodLimits.of(file).words());
         return ExitCode.GOOD;
     }
 }

@@ -70,6 +70,10 @@ final class WatchCommand implements Callable<Integer> {
                 out.print(line + "\n");
                 out.flush();
             });
+            station.watch().onTrouble(words -> {
+                err.println(words);
+                err.flush();
+            });
         }
         WatchRun.Parts parts = new WatchRun.Parts(clock);
         try {

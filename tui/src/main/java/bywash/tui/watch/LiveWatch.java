@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -39,6 +40,7 @@ public final class LiveWatch implements Runnable {
     private final ConcurrentLinkedQueue<Entered> entries = new ConcurrentLinkedQueue<>();
     private final ConcurrentLinkedQueue<FeedState> states = new ConcurrentLinkedQueue<>();
     private final List<Supplier<String>> troubles = new CopyOnWriteArrayList<>();
+    private final TroubleLines lines = new TroubleLines();
     private volatile FrameSource latest;
     private volatile boolean stop;
     private @Nullable Instant lastRound;
@@ -83,6 +85,11 @@ public final class LiveWatch implements Runnable {
     /** Any thread: something else that can go wrong, in words; empty while it goes well. */
     public void tellOf(Supplier<String> trouble) {
         troubles.add(trouble);
+    }
+
+    /** Before the loop starts: who gets a line when something new is wrong, and when it is over. */
+    public void onTrouble(Consumer<String> line) {
+        lines.to(line);
     }
 
     /** Before the loop starts: what is to be done when an event is over. */
@@ -279,6 +286,8 @@ public final class LiveWatch implements Runnable {
         if (faults > 0) {
             words.add("FAULT OF OURS, see bywash.log");
         }
-        return String.join(", ", words);
+        String all = String.join(", ", words);
+        lines.tell(all, now);
+        return all;
     }
 }

@@ -16,14 +16,17 @@ public final class Metering {
         InboundQueue queue = station.queue();
         WatchRecord record = station.record();
         metrics.counter("messages", "Messages received", queue::received);
-        metrics.counter("drops", "Messages dropped before they were read", queue::dropped);
+        metrics.drops("queue-full", () -> queue.counts().dropped());
+        metrics.drops("too-long", () -> queue.counts().oversize());
+        metrics.drops("topic-rate", queue::overTopic);
+        metrics.drops("day-cap", queue::overDay);
         metrics.counter(
                 "late",
                 "Readings that came too late to be put in order",
                 () -> watch.latest().late());
         metrics.counter("faults", "Faults of ours in the rules", watch::faults);
         metrics.counter("journal.writes", "Lines and minutes kept in the journal", record::kept);
-        metrics.counter("journal.unkept", "Lines and minutes the journal could not keep", record::unkept);
+        metrics.counter("journal.unkept", "Lines and minutes given up because the journal could not keep them", record::unkept);
         for (AlarmState state : AlarmState.values()) {
             if (state != AlarmState.NORMAL) {
                 metrics.alarms(

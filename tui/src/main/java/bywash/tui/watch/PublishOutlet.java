@@ -26,6 +26,7 @@ import java.util.concurrent.TimeUnit;
  * <pre>
  *   PREFIX/SITE/alarm/ALARM/SUBJECT   the alarm line of its last change
  *   PREFIX/SITE/watch                 {"time":...,"site":...,"state":"running","next_within_s":60,"alarms":{STATE:n,...}}
+ *                                     with "trouble" where the watch has something to say of itself, such as a full disk;
  *                                     each 30 s while the watch's loop runs; "stopped" when it was ended;
  *                                     {"site":...,"state":"lost"} from the broker when it died
  * </pre>
@@ -103,6 +104,9 @@ public final class PublishOutlet implements Outlets.Outlet, AutoCloseable {
         node.put("time", IsoTime.format(now)).put("site", site).put("state", state);
         if (state.equals("running")) {
             node.put("next_within_s", 2 * BEAT.toSeconds());
+        }
+        if (!latest.note().isEmpty()) {
+            node.put("trouble", latest.note());
         }
         ObjectNode alarms = node.putObject("alarms");
         for (AlarmState each : AlarmState.values()) {

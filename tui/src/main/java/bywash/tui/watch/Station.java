@@ -2,6 +2,7 @@ package bywash.tui.watch;
 
 import bywash.ingest.journal.Journal;
 import bywash.ingest.journal.JournalInUse;
+import bywash.ingest.mqtt.FloodLimits;
 import bywash.ingest.mqtt.InboundQueue;
 import bywash.ingest.recording.RecordedLine;
 import bywash.ingest.site.SiteFile;
@@ -58,9 +59,10 @@ public record Station(
         record.goLive(now, restart.unwatchedSince());
         outlets.goLive(pipeline);
         RecordedLine.WatchStarted line = restart.line(now);
-        InboundQueue queue = new InboundQueue();
+        InboundQueue queue = new InboundQueue(FloodLimits.of(file));
         LiveWatch watch = new LiveWatch(pipeline, queue, clock, record);
         watch.afterEachEvent(outlets::settle);
+        watch.tellOf(() -> queue.flood(clock.instant()));
         if (line != null) {
             watch.beginWith(line);
             log.unwatched(now, line.unwatchedSince());

@@ -112,11 +112,14 @@ final class FaultyWorld {
         return sent(all); // a state that was kept is one of this moment, and nonsense that was kept is nonsense
     }
 
-    /** Hundreds of messages at once, on topics of the site and on others. */
+    /** Hundreds of messages at once, on topics of the site and on others; or thousands on one, more than is taken. */
     List<Message> flood(Instant now) {
         List<Message> all = new ArrayList<>();
-        for (int i = 0; i < 600; i++) {
-            String topic = oneIn(2) ? TOPICS.get(random.nextInt(TOPICS.size())) : "larkfield/" + random.nextInt(1000);
+        boolean one = oneIn(4);
+        String same = TOPICS.get(random.nextInt(TOPICS.size()));
+        int messages = one ? 20_000 : 600;
+        for (int i = 0; i < messages; i++) {
+            String topic = one ? same : oneIn(2) ? TOPICS.get(random.nextInt(TOPICS.size())) : "larkfield/" + random.nextInt(1000);
             all.add(new Message(now, topic, hostile.small(), 0, false));
         }
         return sent(all);

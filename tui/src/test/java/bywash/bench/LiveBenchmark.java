@@ -52,7 +52,11 @@ class LiveBenchmark {
             var counts = station.queue().counts();
             long theirs = Files.size(counted) / 2;
             Budget.note("live: published over a real broker", TOTAL / seconds, "msg/s");
-            Budget.most("live: messages lost of " + TOTAL, TOTAL - (counts.received() - station.queue().dropped()), 0, "");
+            Budget.most(
+                    "live: messages lost of " + TOTAL,
+                    TOTAL - (counts.received() - station.queue().dropped()),
+                    0,
+                    "");
             Budget.note(
                     "live: taken, over what the broker's own subscriber took",
                     counts.received() / (double) theirs,

@@ -136,11 +136,15 @@ public final class Backlog {
     }
 
     private static String source(Writing writing) {
-        return writing instanceof Writing.Minute m ? m.rollup().probe() : ((Writing.Message) writing).message().topic();
+        return writing instanceof Writing.Minute m
+                ? m.rollup().probe()
+                : ((Writing.Message) writing).message().topic();
     }
 
     private static Instant at(Writing writing) {
-        return writing instanceof Writing.Minute m ? m.rollup().minute() : ((Writing.Message) writing).message().time();
+        return writing instanceof Writing.Minute m
+                ? m.rollup().minute()
+                : ((Writing.Message) writing).message().time();
     }
 
     private void giveUp(Set<Writing> these) {

@@ -145,7 +145,8 @@ final class JournalFile implements AutoCloseable {
                     default -> new String[] {"", ""};
                 };
         if (words[0].isEmpty()) {
-            words = new String[] {"see bywash.log", e instanceof IOException ? "it cannot be used (" + e + ")" : text(e)};
+            words = new String[] {"see bywash.log", e instanceof IOException ? "it cannot be used (" + e + ")" : text(e)
+            };
         }
         return new JournalState(false, words[0], "journal " + path + ": " + words[1] + ". The watch goes on in memory");
     }

@@ -22,7 +22,8 @@ final class TokenBucket {
         Instant before = last;
         if (before == null || now.isAfter(before)) {
             if (before != null) {
-                level = Math.min(most, level + perSecond * Duration.between(before, now).toNanos() / 1e9);
+                level = Math.min(
+                        most, level + perSecond * Duration.between(before, now).toNanos() / 1e9);
             }
             last = now;
         }

@@ -82,7 +82,8 @@ class BacklogTest {
         assertTrue(left.size() < 200 && left.size() > 90, () -> left.size() + " left");
         assertEquals(100_000, left.size() + backlog.lost(Writing.Kind.MESSAGE));
         for (int i = 1; i < left.size(); i++) {
-            int gap = Integer.parseInt(left.get(i).substring(1)) - Integer.parseInt(left.get(i - 1).substring(1));
+            int gap = Integer.parseInt(left.get(i).substring(1))
+                    - Integer.parseInt(left.get(i - 1).substring(1));
             assertTrue(gap < 3000, () -> "a hole of " + gap + " s");
         }
         assertEquals(List.of("a0", "a99999"), List.of(left.get(0), left.get(left.size() - 1)));

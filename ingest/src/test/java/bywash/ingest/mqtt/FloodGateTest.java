@@ -78,7 +78,8 @@ class FloodGateTest {
             }
         }
         assertEquals(8640, declared);
-        long most = 200_000 + (60 + 2 * 8640) * 440L; // the day's bytes, at once and over the day, and the topic's share
+        long most =
+                200_000 + (60 + 2 * 8640) * 440L; // the day's bytes, at once and over the day, and the topic's share
         long taken = bytes;
         assertTrue(taken <= most, () -> taken + " bytes of the flood");
         assertTrue(small.dropped(FloodGate.Reason.DAY) > 50_000);

@@ -26,7 +26,8 @@ final class JournalWords {
                 faulty = true;
                 lostBefore = backlog.lost();
             }
-            return "NOT ON DISK" + (state.durable() ? "" : ": " + state.brief()) + waiting(backlog) + lost(backlog, "; ", " given up");
+            return "NOT ON DISK" + (state.durable() ? "" : ": " + state.brief()) + waiting(backlog)
+                    + lost(backlog, "; ", " given up");
         }
         if (faulty) {
             faulty = false;
@@ -63,13 +64,14 @@ final class JournalWords {
 
     private static String count(long lines, Writing.Kind kind) {
         boolean one = lines == 1;
-        return lines + switch (kind) {
-            case ENTRY -> one ? " entry" : " entries";
-            case ALARM -> one ? " alarm line" : " alarm lines";
-            case MESSAGE -> one ? " message" : " messages";
-            case MINUTE -> one ? " minute" : " minutes";
-            case STATE -> one ? " state" : " states";
-            case SITE -> one ? " site file" : " site files";
-        };
+        return lines
+                + switch (kind) {
+                    case ENTRY -> one ? " entry" : " entries";
+                    case ALARM -> one ? " alarm line" : " alarm lines";
+                    case MESSAGE -> one ? " message" : " messages";
+                    case MINUTE -> one ? " minute" : " minutes";
+                    case STATE -> one ? " state" : " states";
+                    case SITE -> one ? " site file" : " site files";
+                };
     }
 }

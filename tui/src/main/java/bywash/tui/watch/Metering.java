@@ -26,7 +26,8 @@ public final class Metering {
                 () -> watch.latest().late());
         metrics.counter("faults", "Faults of ours in the rules", watch::faults);
         metrics.counter("journal.writes", "Lines and minutes kept in the journal", record::kept);
-        metrics.counter("journal.unkept", "Lines and minutes given up because the journal could not keep them", record::unkept);
+        metrics.counter(
+                "journal.unkept", "Lines and minutes given up because the journal could not keep them", record::unkept);
         for (AlarmState state : AlarmState.values()) {
             if (state != AlarmState.NORMAL) {
                 metrics.alarms(

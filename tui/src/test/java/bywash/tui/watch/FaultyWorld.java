@@ -119,7 +119,9 @@ final class FaultyWorld {
         String same = TOPICS.get(random.nextInt(TOPICS.size()));
         int messages = one ? 20_000 : 600;
         for (int i = 0; i < messages; i++) {
-            String topic = one ? same : oneIn(2) ? TOPICS.get(random.nextInt(TOPICS.size())) : "larkfield/" + random.nextInt(1000);
+            String topic = one
+                    ? same
+                    : oneIn(2) ? TOPICS.get(random.nextInt(TOPICS.size())) : "larkfield/" + random.nextInt(1000);
             all.add(new Message(now, topic, hostile.small(), 0, false));
         }
         return sent(all);

@@ -48,8 +48,7 @@ class FloodTest {
             station.watch().step(batch);
         }
         FrameSource frame = station.watch().latest();
-        assertEquals(
-                "FLOOD on larkfield/orp: 500 messages a second, 1.1 let through; find who sends it", frame.note());
+        assertEquals("FLOOD on larkfield/orp: 500 messages a second, 1.1 let through; find who sends it", frame.note());
         assertTrue(frame.dropped() > 290_000, () -> frame.dropped() + " dropped");
         ProbeStatus oxygen = frame.snapshot().probes().stream()
                 .filter(p -> p.probe().id().equals("fish-do"))

@@ -2,6 +2,7 @@ package bywash.ingest.journal;
 
 import bywash.ingest.recording.RecordedLine;
 import bywash.rules.event.OperatorEntry;
+import bywash.rules.site.Probe;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -21,7 +22,7 @@ import org.slf4j.LoggerFactory;
  * running. No fault reaches the caller: {@link #state} says it in words, each append tries anew, and a damaged file is set
  * aside and a fresh one begun. For one thread.
  */
-public final class Journal implements AutoCloseable {
+public final class Journal implements AutoCloseable, MinuteArchive {
     private static final Logger LOG = LoggerFactory.getLogger(Journal.class);
 
     private static final Instant FAR = Instant.ofEpochSecond(253_402_300_800L); // the year 10000
@@ -139,6 +140,36 @@ public final class Journal implements AutoCloseable {
                 0,
                 s -> s.read(r -> {
                     r.entries(Instant.EPOCH, before, line -> to.accept(line.entry()));
+                    return 0;
+                }));
+    }
+
+    @Override
+    public List<Kept> keptBefore(Instant before) {
+        return read(List.of(), s -> s.readMinutes(m -> m.keptBefore(before)));
+    }
+
+    @Override
+    public Optional<Instant> firstMinute(Probe probe) {
+        return read(Optional.empty(), s -> s.readMinutes(m -> Optional.ofNullable(m.firstMinute(probe))));
+    }
+
+    @Override
+    public Optional<Rollup> lastMinute(Probe probe, Instant from, Instant to) {
+        return read(Optional.empty(), s -> s.readMinutes(m -> Optional.ofNullable(m.lastMinute(probe, from, to))));
+    }
+
+    @Override
+    public Optional<Rollup> sum(Probe probe, Instant from, Instant to) {
+        return read(Optional.empty(), s -> s.readMinutes(m -> Optional.ofNullable(m.sum(probe, from, to))));
+    }
+
+    @Override
+    public void each(Probe probe, Instant from, Instant to, Consumer<Rollup> sink) {
+        read(
+                0,
+                s -> s.readMinutes(m -> {
+                    m.each(probe, from, to, sink);
                     return 0;
                 }));
     }

@@ -1,7 +1,9 @@
 package bywash.ingest.journal;
 
 import bywash.ingest.recording.RecordedLine;
+import bywash.rules.site.Probe;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
@@ -16,7 +18,7 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Reads a site's journal, also beside a watch that writes it. For one thread. */
-public final class JournalReader implements AutoCloseable {
+public final class JournalReader implements AutoCloseable, MinuteArchive {
     private final Path file;
     private final Connection db;
 
@@ -101,6 +103,46 @@ public final class JournalReader implements AutoCloseable {
     public void minutes(Instant from, Instant to, Consumer<Rollup> sink) throws IOException {
         ask(r -> {
             r.minutes(from, to, sink);
+            return 0;
+        });
+    }
+
+    private interface MinuteQuestion<T> {
+        T of(MinuteReads reads) throws SQLException;
+    }
+
+    private <T> T askMinutes(MinuteQuestion<T> question) {
+        try {
+            return ask(r -> question.of(new MinuteReads(db)));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    @Override
+    public List<Kept> keptBefore(Instant before) {
+        return askMinutes(m -> m.keptBefore(before));
+    }
+
+    @Override
+    public Optional<Instant> firstMinute(Probe probe) {
+        return askMinutes(m -> Optional.ofNullable(m.firstMinute(probe)));
+    }
+
+    @Override
+    public Optional<Rollup> lastMinute(Probe probe, Instant from, Instant to) {
+        return askMinutes(m -> Optional.ofNullable(m.lastMinute(probe, from, to)));
+    }
+
+    @Override
+    public Optional<Rollup> sum(Probe probe, Instant from, Instant to) {
+        return askMinutes(m -> Optional.ofNullable(m.sum(probe, from, to)));
+    }
+
+    @Override
+    public void each(Probe probe, Instant from, Instant to, Consumer<Rollup> sink) {
+        askMinutes(m -> {
+            m.each(probe, from, to, sink);
             return 0;
         });
     }

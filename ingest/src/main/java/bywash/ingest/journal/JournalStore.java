@@ -204,8 +204,19 @@ final class JournalStore {
         return answer;
     }
 
+    /** The same for the minutes. */
+    <T> T readMinutes(MinuteQuestion<T> question) throws SQLException {
+        T answer = question.of(new MinuteReads(db));
+        db.commit();
+        return answer;
+    }
+
     interface Question<T> {
         T of(JournalReads reads) throws SQLException;
+    }
+
+    interface MinuteQuestion<T> {
+        T of(MinuteReads reads) throws SQLException;
     }
 
     List<String> lastTransitions(int most) throws SQLException {

@@ -22,6 +22,7 @@ import bywash.rules.event.OperatorEntry.MaintenanceStart;
 import bywash.rules.event.OperatorEntry.StockingChange;
 import bywash.rules.event.OperatorEntry.Withdraw;
 import bywash.rules.event.Reading;
+import bywash.rules.husbandry.daily.PastMinutes;
 import bywash.rules.husbandry.season.SeasonLedger;
 import bywash.rules.husbandry.season.Surroundings;
 import bywash.rules.husbandry.stock.SpeciesLimits;
@@ -109,17 +110,7 @@ public final class Engine {
         } else if (event instanceof Tick tick) {
             tick(tick.at());
         } else if (event instanceof OperatorActed acted) {
-            care(acted.entry());
-            stocking = entryRules.apply(acted.entry(), stocking);
-            careRules.entry(acted.entry());
-            OperatorEntry undone = acted.entry() instanceof Withdraw withdraw ? season.named(withdraw) : null;
-            season.book(acted.entry());
-            if (acted.entry() instanceof StockingChange) {
-                stocking = season.stocking(); // one entered late does not undo a newer one
-            } else if (undone != null) {
-                stocking = entryRules.withdrawn(acted.entry().at(), undone, season, stocking);
-            }
-            fish();
+            acted(acted.entry(), null);
         } else if (event instanceof FeedChanged changed) {
             feedUp = changed.up();
             feedDetail = changed.detail();
@@ -132,6 +123,25 @@ public final class Engine {
         List<AlarmTransition> transitions = board.drain();
         careRules.transitions(transitions);
         return transitions;
+    }
+
+    /** @param past what the probes read around the entry's time; null where its readings came in one by one */
+    private void acted(OperatorEntry entry, @Nullable PastMinutes past) {
+        care(entry);
+        stocking = entryRules.apply(entry, stocking);
+        careRules.entry(entry);
+        OperatorEntry undone = entry instanceof Withdraw withdraw ? season.named(withdraw) : null;
+        if (past == null) {
+            season.book(entry);
+        } else {
+            season.book(entry, past);
+        }
+        if (entry instanceof StockingChange) {
+            stocking = season.stocking(); // one entered late does not undo a newer one
+        } else if (undone != null) {
+            stocking = entryRules.withdrawn(entry.at(), undone, season, stocking);
+        }
+        fish();
     }
 
     /** The species on record may have changed, and with them what the water is held against. */
@@ -255,9 +265,19 @@ public final class Engine {
         board.restore(alarms, now);
     }
 
-    /** The mean of a minute so long ago that it is not played again: it goes to the season's book alone. */
-    public void remember(Reading mean) {
-        season.reading(mean.probe(), mean.at(), mean.value());
+    /**
+     * An entry so long ago that the readings around it are not played again. No time passes for it.
+     *
+     * @param past what the probes read then
+     */
+    public List<AlarmTransition> remember(OperatorEntry entry, PastMinutes past) {
+        if (at == null || entry.at().isAfter(at)) {
+            at = entry.at();
+        }
+        acted(entry, past);
+        List<AlarmTransition> transitions = board.drain();
+        careRules.transitions(transitions);
+        return transitions;
     }
 
     /** Everything a screen needs, immutable. */
@@ -297,7 +317,7 @@ public final class Engine {
         return new Surroundings(stocking, volume.likelyL(), estimate.highUgL());
     }
 
-    /** The season's book, for a report; read only. */
+    /** The season's book: for a report, and to be told of the days before the first reading. */
     public SeasonLedger season() {
         return season;
     }

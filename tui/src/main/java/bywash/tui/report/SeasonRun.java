@@ -1,16 +1,17 @@
 package bywash.tui.report;
 
+import bywash.ingest.journal.MinuteArchive;
 import bywash.ingest.recording.RecordedLine;
 import bywash.ingest.site.SiteFile;
 import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.engine.Snapshot;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.Withdraw;
-import bywash.rules.event.Reading;
 import bywash.rules.husbandry.daily.DayValue;
 import bywash.rules.husbandry.season.SeasonLedger;
 import bywash.rules.husbandry.season.SeasonStatus;
 import bywash.rules.site.Probe;
+import bywash.tui.watch.PastSeason;
 import bywash.tui.watch.Pipeline;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -44,17 +45,10 @@ public final class SeasonRun {
         pipeline.accept(line);
     }
 
-    /** An entry from before the lines; give it in order with {@link #remember(Reading)}. */
-    void remember(OperatorEntry entry) {
-        from = from == null ? entry.at() : from;
-        entries.add(entry);
-        pipeline.remember(entry);
-    }
-
-    /** The mean of a minute from before the lines. */
-    void remember(Reading mean) {
-        from = from == null ? mean.at() : from;
-        pipeline.remember(mean);
+    /** All that lies before the lines. */
+    void past(MinuteArchive archive, Instant first, Instant lines) {
+        from = first;
+        PastSeason.tell(archive, file.site(), lines, pipeline, entries::add);
     }
 
     /** Ends the run with alarm lines that are on record in place of those of the run. */

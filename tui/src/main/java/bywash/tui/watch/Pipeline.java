@@ -19,6 +19,7 @@ import bywash.rules.event.EngineEvent.ReadingRefused;
 import bywash.rules.event.EngineEvent.WatchStarted;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.Reading;
+import bywash.rules.husbandry.daily.PastMinutes;
 import bywash.rules.husbandry.season.SeasonLedger;
 import java.time.Instant;
 import java.util.List;
@@ -79,9 +80,10 @@ public final class Pipeline {
         apply(new OperatorActed(entry));
     }
 
-    /** The mean of a minute as long ago. */
-    public void remember(Reading mean) {
-        engine.remember(mean);
+    /** The same with what the probes read then, for the season's books. */
+    public void remember(OperatorEntry entry, PastMinutes past) {
+        entries.accept(entry);
+        engine.remember(entry, past).forEach(transitions);
     }
 
     /** Puts the alarms back as they were kept. */
@@ -139,7 +141,7 @@ public final class Pipeline {
         return engine.snapshot();
     }
 
-    /** The season's book, for a report; read only. */
+    /** The season's book: for a report, and to be told of the days before the first line. */
     public SeasonLedger season() {
         return engine.season();
     }

@@ -3,15 +3,17 @@ package bywash.tui.watch;
 import bywash.ingest.journal.Journal;
 import bywash.ingest.recording.RecordedLine;
 import bywash.rules.alarm.AlarmMemory;
+import bywash.rules.site.Site;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Brings a fresh pipeline back to where the journal left it. All that the grower ever entered is told to the rules, the last
- * days are played again in full, which brings back what was learned, and then each alarm is set to the state that was kept
+ * Brings a fresh pipeline back to where the journal left it. All that the grower ever entered is told to the rules, and what
+ * the probes read day by day ({@link PastSeason}); the last days are played again in full, which brings back what was learned, and then each alarm is set to the state that was kept
  * of it, however old. Its changes on the way are nobody's news.
  *
  * @param unwatchedSince how far the watch before had come; null where none has run
@@ -27,14 +29,14 @@ public record Restart(@Nullable Instant unwatchedSince, int broken, List<AlarmMe
     static final Duration WINDOW = Duration.ofDays(3);
 
     /** @param now when the watch begins */
-    public static Restart from(Journal journal, Pipeline pipeline, Instant now) {
+    public static Restart from(Journal journal, Site site, Pipeline pipeline, Instant now) {
         Optional<Instant> last = journal.lastSeen();
         if (last.isEmpty()) {
             return new Restart(null, 0, List.of());
         }
         Instant seen = last.get().isAfter(now) ? now : last.get();
-        Instant from = seen.minus(WINDOW);
-        journal.entriesBefore(from, pipeline::remember);
+        Instant from = seen.minus(WINDOW).truncatedTo(ChronoUnit.MINUTES);
+        PastSeason.tell(journal, site, from, pipeline, entry -> {});
         int broken = journal.replay(from, pipeline::accept);
         pipeline.advanceTo(seen);
         List<AlarmMemory> memories = journal.alarms().stream()

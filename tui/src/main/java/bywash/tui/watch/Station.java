@@ -55,7 +55,7 @@ public record Station(
             record.reading(reading);
         });
         pipeline.onEntry(log::entry);
-        Restart restart = Restart.from(journal, pipeline, now);
+        Restart restart = Restart.from(journal, file.site(), pipeline, now);
         record.goLive(now, restart.unwatchedSince());
         outlets.goLive(pipeline);
         RecordedLine.WatchStarted line = restart.line(now);

@@ -16,6 +16,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Keeps each water probe's days. */
 public final class DailyWater implements WaterHistory {
+    /** How many days are kept. */
+    public static final int MOST_DAYS = ProbeDays.MOST_DAYS;
+
     private static final double LEAST_KNOWN_SHARE = 0.5;
 
     private final Site site;
@@ -30,7 +33,8 @@ public final class DailyWater implements WaterHistory {
         }
     }
 
-    private static boolean kept(Quantity quantity) {
+    /** Whether days of it are kept. */
+    public static boolean kept(Quantity quantity) {
         return switch (quantity) {
             case TEMPERATURE, PH, DISSOLVED_OXYGEN, ORP, CONDUCTIVITY -> true;
             case LEVEL, FLOW, STATE -> false;
@@ -41,6 +45,14 @@ public final class DailyWater implements WaterHistory {
         ProbeDays days = probes.get(probe);
         if (days != null) {
             days.add(at, value);
+        }
+    }
+
+    /** Readings of a day, or of a part of it, that are on record as a whole; added to what is there. */
+    public void day(String probe, DayValue day) {
+        ProbeDays days = probes.get(probe);
+        if (days != null) {
+            days.add(day);
         }
     }
 

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 
 /** The days of one probe. */
 final class ProbeDays {
-    private static final int MOST_DAYS = 800;
+    static final int MOST_DAYS = 800;
 
     private static final class Sum {
         private final LocalDate day;
@@ -38,6 +38,13 @@ final class ProbeDays {
             high = Math.max(high, value);
         }
 
+        void add(DayValue more) {
+            count += more.count();
+            sum += more.count() * more.mean();
+            low = Math.min(low, more.low());
+            high = Math.max(high, more.high());
+        }
+
         DayValue value() {
             return new DayValue(day, count, low, sum / count, high);
         }
@@ -54,13 +61,23 @@ final class ProbeDays {
     void add(Instant at, double value) {
         Sum sum = current;
         if (sum == null || !sum.holds(at)) {
-            sum = days.computeIfAbsent(at.atZone(zone).toLocalDate(), day -> new Sum(day, zone));
+            sum = of(at.atZone(zone).toLocalDate());
             current = sum;
-            if (days.size() > MOST_DAYS) {
-                days.pollFirstEntry();
-            }
         }
         sum.add(value);
+    }
+
+    /** Readings of a day, or of a part of it, that are on record as a whole. */
+    void add(DayValue day) {
+        of(day.day()).add(day);
+    }
+
+    private Sum of(LocalDate day) {
+        Sum sum = days.computeIfAbsent(day, d -> new Sum(d, zone));
+        if (days.size() > MOST_DAYS) {
+            days.pollFirstEntry();
+        }
+        return sum;
     }
 
     @Nullable

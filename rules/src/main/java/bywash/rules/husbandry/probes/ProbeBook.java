@@ -6,6 +6,7 @@ import bywash.rules.event.OperatorEntry.ProbeCare;
 import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.site.Probe;
 import bywash.rules.site.Site;
+import java.time.Duration;
 import java.time.Instant;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,6 +31,12 @@ public final class ProbeBook {
         }
     }
 
+    /** How far a reading and a test of the same water may lie apart. */
+    public static Duration sameWater(Probe probe) {
+        return ProbeCard.sameWater(probe);
+    }
+
+    /** What the probe showed when the test that is booked next was made. */
     public void reading(String probe, Instant at, double value) {
         ProbeCard card = cards.get(probe);
         if (card != null) {

@@ -70,13 +70,16 @@ final class ProbeCard {
     }
 
     void tested(WaterTest test) {
-        Duration window = probe.every().compareTo(SAME_WATER) > 0 ? probe.every() : SAME_WATER;
         boolean near = valueAt.isAfter(Instant.MIN)
-                && Duration.between(valueAt, test.at()).abs().compareTo(window) <= 0;
+                && Duration.between(valueAt, test.at()).abs().compareTo(sameWater(probe)) <= 0;
         if (near) {
             differences.add(new TestDifference(test.at(), value, test.value()));
             trim(differences);
         }
+    }
+
+    static Duration sameWater(Probe probe) {
+        return probe.every().compareTo(SAME_WATER) > 0 ? probe.every() : SAME_WATER;
     }
 
     private static void trim(List<?> list) {

@@ -36,7 +36,7 @@ final class EntryBook {
 
     private static final int MOST = 50_000;
 
-    /** @param value of the probe then */
+    /** @param value of the probe in the last whole minute before */
     record Shown(String probe, Instant at, double value) {}
 
     /** @param temperatureC of the water then (Cel); NaN where not known; @param shown what tests are held against */

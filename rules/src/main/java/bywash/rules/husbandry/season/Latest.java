@@ -1,8 +1,10 @@
 package bywash.rules.husbandry.season;
 
+import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.husbandry.bacteria.PresentWater.Seen;
 import bywash.rules.husbandry.daily.DailyWater;
 import bywash.rules.husbandry.daily.DayValue;
+import bywash.rules.husbandry.daily.PastMinutes;
 import bywash.rules.husbandry.probes.ProbeBook;
 import bywash.rules.husbandry.season.EntryBook.Shown;
 import bywash.rules.site.Probe;
@@ -32,21 +34,29 @@ final class Latest {
         seen.put(probe, new Seen(value, at, ""));
     }
 
-    /** What the probes of that water and quantity show. */
-    List<Shown> shown(String vessel, String quantity) {
+    /** What the probes of a test's water and quantity showed then, each within its own {@link ProbeBook#sameWater}. */
+    List<Shown> shown(WaterTest test, PastMinutes past) {
         return site.probes().stream()
-                .filter(p -> p.vessel().equals(vessel) && p.quantity().word().equals(quantity))
-                .flatMap(p -> shown(p).stream())
+                .filter(p -> p.vessel().equals(test.vessel()) && p.quantity().word().equals(test.quantity()))
+                .flatMap(p -> past.before(p.id(), test.at(), ProbeBook.sameWater(p))
+                        .map(m -> new Shown(p.id(), m.start(), m.mean()))
+                        .stream())
                 .toList();
     }
 
-    /** What every probe shows, in the order of the site file. */
-    List<Shown> all() {
-        return site.probes().stream().flatMap(p -> shown(p).stream()).toList();
-    }
-
-    private Optional<Shown> shown(Probe probe) {
-        return Optional.ofNullable(seen.get(probe.id())).map(s -> new Shown(probe.id(), s.at(), s.value()));
+    /** Mean temperature of the day up to a time (Cel), of the day before where it has none; NaN where neither has. */
+    double temperatureC(Instant at, PastMinutes past) {
+        Probe probe = probe(Quantity.TEMPERATURE).orElse(null);
+        if (probe == null) {
+            return Double.NaN;
+        }
+        LocalDate day = at.atZone(site.timeZone()).toLocalDate();
+        double today = past.mean(probe.id(), day.atStartOfDay(site.timeZone()).toInstant(), at);
+        if (!Double.isNaN(today)) {
+            return today;
+        }
+        DayValue before = water.on(probe.vessel(), Quantity.TEMPERATURE, day.minusDays(1));
+        return before == null ? Double.NaN : before.mean();
     }
 
     private Optional<Probe> probe(Quantity quantity) {

@@ -123,10 +123,10 @@ final class SeasonBooks {
                 : site.species().get(0);
     }
 
-    List<Species> species(List<CohortStatus> cohorts) {
-        return cohorts.stream()
-                .filter(c -> c.count() > 0)
-                .map(c -> SpeciesTable.find(site, c.species()))
+    /** Species with fish in the water, known ones only. */
+    List<Species> species() {
+        return stock.species().stream()
+                .map(id -> SpeciesTable.find(site, id))
                 .flatMap(Optional::stream)
                 .distinct()
                 .toList();
@@ -137,7 +137,7 @@ final class SeasonBooks {
         if (!Double.isNaN(feed.lastProtein())) {
             return feed.lastProtein();
         }
-        return species(stock.status()).stream()
+        return species().stream()
                 .filter(s -> s.band(Need.PROTEIN).isPresent())
                 .findFirst()
                 .map(s -> (s.least(Need.PROTEIN) + s.most(Need.PROTEIN)) / 200)

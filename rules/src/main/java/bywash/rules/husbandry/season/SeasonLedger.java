@@ -13,6 +13,8 @@ import bywash.rules.husbandry.bacteria.PresentWater.Seen;
 import bywash.rules.husbandry.bacteria.ProvenLoad;
 import bywash.rules.husbandry.daily.DailyWater;
 import bywash.rules.husbandry.daily.DayValue;
+import bywash.rules.husbandry.daily.PastMinutes;
+import bywash.rules.husbandry.daily.RecentMinutes;
 import bywash.rules.husbandry.feed.FeedLoad;
 import bywash.rules.husbandry.feed.FeedOutlook;
 import bywash.rules.husbandry.feed.FeedPlan;
@@ -41,9 +43,11 @@ public final class SeasonLedger {
     private final Site site;
     private final DailyWater water;
     private final Latest present;
+    private final RecentMinutes minutes = new RecentMinutes();
     private final EntryBook entries = new EntryBook();
     private SeasonBooks books;
     private @Nullable SeasonStatus latest;
+    private Instant readingsFrom = Instant.MIN;
     private Instant latestAt = Instant.EPOCH;
     private Stocking latestStocking = Stocking.FISH;
 
@@ -56,15 +60,23 @@ public final class SeasonLedger {
 
     /** Books an entry; those that are nothing to the season are passed over. One that is late is put in its place in time. */
     public void book(OperatorEntry entry) {
+        book(entry, minutes);
+    }
+
+    /**
+     * Books an entry of a time before {@link #readingsFrom}.
+     *
+     * @param past what the probes read then
+     */
+    public void book(OperatorEntry entry, PastMinutes past) {
         if (entry instanceof Withdraw withdraw) {
             latest = null;
             withdraw(withdraw);
         } else if (EntryBook.WITHDRAWABLE.contains(entry.word())) {
             latest = null;
-            Booked booked = new Booked(
-                    entry,
-                    temperature(entry.at()),
-                    entry instanceof WaterTest test ? present.shown(test.vessel(), test.quantity()) : List.of());
+            Booked booked = entry instanceof WaterTest test
+                    ? new Booked(entry, present.temperatureC(test.at(), past), present.shown(test, past))
+                    : new Booked(entry, Double.NaN, List.of());
             if (entries.add(booked)) {
                 books.book(booked);
             } else {
@@ -86,7 +98,6 @@ public final class SeasonLedger {
     private void bookAnew() {
         SeasonBooks anew = new SeasonBooks(site, water);
         entries.standing().forEach(anew::book);
-        present.all().forEach(s -> anew.probes.reading(s.probe(), s.at(), s.value()));
         books = anew;
     }
 
@@ -112,9 +123,33 @@ public final class SeasonLedger {
 
     /** A believed reading of a probe. */
     public void reading(String probe, Instant at, double value) {
+        if (at.isBefore(readingsFrom)) {
+            return; // it is in the days and minutes that are on record
+        }
         water.reading(probe, at, value);
-        books.probes.reading(probe, at, value);
+        minutes.reading(probe, at, value);
         present.reading(probe, at, value);
+    }
+
+    /**
+     * From this time on readings come in one by one; what was before is told by {@link #day} and {@link #minute}.
+     *
+     * @param from the beginning of a minute
+     */
+    public void readingsFrom(Instant from) {
+        readingsFrom = from;
+        latest = null;
+    }
+
+    /** What a probe read on a day, or in a part of it, before {@link #readingsFrom}. */
+    public void day(String probe, DayValue day) {
+        water.day(probe, day);
+    }
+
+    /** What a probe read in one of the last minutes before {@link #readingsFrom}; oldest first. It does not count to the days. */
+    public void minute(String probe, Instant start, long count, double mean) {
+        minutes.minute(probe, start, count, mean);
+        present.reading(probe, start, mean);
     }
 
     /** Days of a probe's readings, oldest first. */
@@ -161,7 +196,7 @@ public final class SeasonLedger {
 
     /** Species with fish in the water, known ones only. */
     public List<Species> species() {
-        return books.species(books.stock.status());
+        return books.species();
     }
 
     /** How all stands at {@code now}. */
@@ -231,7 +266,7 @@ public final class SeasonLedger {
         double protein = books.protein();
         FeedLoad planned = FeedLoad.of(plan.middleG(), SeasonBooks.percent(protein));
         FeedLoad recent = books.recent(now);
-        List<Species> species = books.species(cohorts);
+        List<Species> species = books.species();
         @Nullable ProvenLoad proven = books.bacteria.proven(now);
         return new FeedStatus(
                 books.feed.days(),

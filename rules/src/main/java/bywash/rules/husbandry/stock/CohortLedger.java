@@ -20,11 +20,21 @@ final class CohortLedger {
     private static final double WORST_CONVERSION = 2.2;
     private static final double OWN_RANGE = 1.2;
 
+    /** A growth period without its temperatures: the day of a weighing is not over, so its mean is asked for later. */
+    private record Measured(Baseline from, Weighing to, String vessel, FeedConversion conversion, double halfWidth) {
+        GrowthPeriod with(WaterHistory water) {
+            double days = days(from.at(), to.at());
+            double degreeDays = water.degreeDays(vessel, from.at(), to.at());
+            return new GrowthPeriod(
+                    from.at(), to.at(), new Growth(from.meanG(), to.meanG(), days, degreeDays), conversion, halfWidth);
+        }
+    }
+
     private final String id;
     private final String species;
     private final Instant since;
     private final List<Weighing> weighings = new ArrayList<>();
-    private final List<GrowthPeriod> periods = new ArrayList<>();
+    private final List<Measured> periods = new ArrayList<>();
     private final List<HarvestRecord> harvests = new ArrayList<>();
     private final Flows whole = new Flows();
     private Flows current = new Flows();
@@ -113,7 +123,7 @@ final class CohortLedger {
         harvests.add(new HarvestRecord(harvest.at(), taken, total, harvest.massesG()));
     }
 
-    void weigh(Weigh weigh, WaterHistory water) {
+    void weigh(Weigh weigh) {
         if (weigh.all()) {
             lost += Math.max(0, count - weigh.count());
             count = weigh.count();
@@ -121,15 +131,13 @@ final class CohortLedger {
         Weighing weighing = new Weighing(
                 weigh.at(), weigh.count(), Math.max(count, weigh.count()), weigh.totalG(), weigh.massesG());
         double meanG = weighing.meanG();
-        double days = Duration.between(baseline.at(), weigh.at()).getSeconds() / 86_400.0;
+        double days = days(baseline.at(), weigh.at());
         double endG = meanG * count;
         if (days >= 1 && baseline.meanG() > 0) {
-            double degreeDays = water.degreeDays(vessel, baseline.at(), weigh.at());
-            Growth growth = new Growth(baseline.meanG(), meanG, days, degreeDays);
-            periods.add(new GrowthPeriod(
-                    baseline.at(),
-                    weigh.at(),
-                    growth,
+            periods.add(new Measured(
+                    baseline,
+                    weighing,
+                    vessel,
                     current.conversion(baseline.biomassG(), endG),
                     halfWidth(weighing, days)));
         }
@@ -138,6 +146,10 @@ final class CohortLedger {
         weighings.add(weighing);
         String of = weigh.count() >= count ? "all" : weigh.count() + " of " + count;
         baseline = new Baseline(weigh.at(), meanG, weighing.halfWidthG(), endG, "weighed " + of);
+    }
+
+    private static double days(Instant from, Instant to) {
+        return Duration.between(from, to).getSeconds() / 86_400.0;
     }
 
     /** Errors of two means, taken together, as a rate. */
@@ -179,7 +191,8 @@ final class CohortLedger {
         return Double.NaN;
     }
 
-    CohortStatus status() {
+    /** @param water the temperatures that it grew at */
+    CohortStatus status(WaterHistory water) {
         MassEstimate mean = mean();
         Flows all = new Flows();
         all.add(whole);
@@ -201,7 +214,7 @@ final class CohortLedger {
                 all.feedG,
                 all.conversion(0, mean.likelyG() * count),
                 weighings,
-                periods,
+                periods.stream().map(p -> p.with(water)).toList(),
                 harvests,
                 weighed,
                 null);

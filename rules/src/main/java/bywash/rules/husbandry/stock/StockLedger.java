@@ -99,7 +99,7 @@ public final class StockLedger {
                     weigh.count() + " weighed of " + ledger.count()
                             + " in the cohort; \"of\": \"all\" where the count has to be put right");
         } else {
-            ledger.weigh(weigh, water);
+            ledger.weigh(weigh);
         }
     }
 
@@ -193,10 +193,19 @@ public final class StockLedger {
         return cohorts.values().stream().mapToInt(CohortLedger::count).sum();
     }
 
+    /** Ids of the species with fish in the water, in the order they came. */
+    public List<String> species() {
+        return cohorts.values().stream()
+                .filter(c -> c.count() > 0)
+                .map(CohortLedger::species)
+                .distinct()
+                .toList();
+    }
+
     /** All cohorts in the order they came, those gone too. */
     public List<CohortStatus> status() {
         List<CohortStatus> all =
-                cohorts.values().stream().map(CohortLedger::status).toList();
+                cohorts.values().stream().map(c -> c.status(water)).toList();
         return all.stream().map(c -> withDensity(c, all)).toList();
     }
 

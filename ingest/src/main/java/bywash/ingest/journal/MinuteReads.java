@@ -1,0 +1,143 @@
+package bywash.ingest.journal;
+
+import bywash.ingest.journal.MinuteArchive.Kept;
+import bywash.ingest.recording.BrokenEntry;
+import bywash.ingest.recording.LineJson;
+import bywash.ingest.recording.RecordedLine;
+import bywash.rules.site.Probe;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** The questions of {@link MinuteArchive}: each is answered by SQLite within one probe's minutes, so that a year stays quick. */
+final class MinuteReads {
+    private static final Logger LOG = LoggerFactory.getLogger(MinuteReads.class);
+    private static final String OF_PROBE = " FROM rollup WHERE probe = (SELECT id FROM topic WHERE name = ?1)"
+            + " AND minute >= ?2 AND minute < ?3 AND low >= ?4 AND high <= ?5";
+    private static final String SUM =
+            "SELECT min(minute), sum(count), sum(mean * count) / sum(count), min(low), max(high)" + OF_PROBE;
+    private static final String EACH = "SELECT minute, count, mean, low, high" + OF_PROBE + " ORDER BY minute";
+    private static final String LAST = EACH + " DESC LIMIT 1";
+
+    /** Entries with the time of the last message before each; of each log only what lies before it can have been first. */
+    private static final String ENTRIES = "SELECT e.json, e.time,"
+            + " (SELECT time FROM message m WHERE m.seq < e.seq ORDER BY m.seq DESC LIMIT 1),"
+            + " (SELECT time FROM transition t WHERE t.seq < e.seq ORDER BY t.seq DESC LIMIT 1),"
+            + " (SELECT time FROM state s WHERE s.seq < e.seq ORDER BY s.seq DESC LIMIT 1)"
+            + " FROM entry e ORDER BY e.seq";
+
+    private final Connection db;
+
+    MinuteReads(Connection db) {
+        this.db = db;
+    }
+
+    List<Kept> keptBefore(Instant before) throws SQLException {
+        List<Kept> all = new ArrayList<>();
+        long enteredAt = Long.MIN_VALUE;
+        try (PreparedStatement p = db.prepareStatement(ENTRIES);
+                ResultSet r = p.executeQuery()) {
+            while (r.next()) {
+                for (int column = 2; column <= 5; column++) {
+                    enteredAt = r.getObject(column) == null ? enteredAt : Math.max(enteredAt, r.getLong(column));
+                }
+                if (r.getLong(2) < before.toEpochMilli()
+                        && line(r.getString(1)) instanceof RecordedLine.Entry entry) {
+                    all.add(new Kept(entry.entry(), Instant.ofEpochMilli(enteredAt)));
+                }
+            }
+        }
+        return all;
+    }
+
+    private static @Nullable RecordedLine line(String json) {
+        try {
+            return LineJson.fromJson(json);
+        } catch (BrokenEntry e) {
+            LOG.warn("an entry in the journal cannot be read", e);
+            return null;
+        }
+    }
+
+    @Nullable
+    Instant firstMinute(Probe probe) throws SQLException {
+        String sql = "SELECT minute FROM rollup WHERE probe = (SELECT id FROM topic WHERE name = ?) ORDER BY minute LIMIT 1";
+        try (PreparedStatement p = db.prepareStatement(sql)) {
+            p.setString(1, probe.id());
+            try (ResultSet r = p.executeQuery()) {
+                return r.next() ? Instant.ofEpochSecond(r.getLong(1) * 60) : null;
+            }
+        }
+    }
+
+    @Nullable
+    Rollup lastMinute(Probe probe, Instant from, Instant to) throws SQLException {
+        return one(LAST, probe, from, to);
+    }
+
+    @Nullable
+    Rollup sum(Probe probe, Instant from, Instant to) throws SQLException {
+        try (PreparedStatement p = bound(SUM, probe, from, to);
+                ResultSet r = p.executeQuery()) {
+            boolean some = r.next() && r.getLong(2) > 0;
+            return some
+                    ? new Rollup(
+                            probe.id(),
+                            Instant.ofEpochSecond(r.getLong(1) * 60),
+                            r.getInt(2),
+                            r.getDouble(3),
+                            r.getDouble(4),
+                            r.getDouble(5))
+                    : null;
+        }
+    }
+
+    void each(Probe probe, Instant from, Instant to, Consumer<Rollup> sink) throws SQLException {
+        try (PreparedStatement p = bound(EACH, probe, from, to);
+                ResultSet r = p.executeQuery()) {
+            while (r.next()) {
+                sink.accept(rollup(probe, r));
+            }
+        }
+    }
+
+    private @Nullable Rollup one(String sql, Probe probe, Instant from, Instant to) throws SQLException {
+        try (PreparedStatement p = bound(sql, probe, from, to);
+                ResultSet r = p.executeQuery()) {
+            return r.next() ? rollup(probe, r) : null;
+        }
+    }
+
+    private static Rollup rollup(Probe probe, ResultSet r) throws SQLException {
+        Instant minute = Instant.ofEpochSecond(r.getLong(1) * 60);
+        return new Rollup(probe.id(), minute, r.getInt(2), r.getDouble(3), r.getDouble(4), r.getDouble(5));
+    }
+
+    private PreparedStatement bound(String sql, Probe probe, Instant from, Instant to) throws SQLException {
+        PreparedStatement p = db.prepareStatement(sql);
+        try {
+            p.setString(1, probe.id());
+            p.setLong(2, minute(from));
+            p.setLong(3, minute(to));
+            p.setDouble(4, probe.quantity().lowest());
+            p.setDouble(5, probe.quantity().highest());
+            return p;
+        } catch (SQLException e) {
+            p.close();
+            throw e;
+        }
+    }
+
+    /** The first minute that begins at a time or later. */
+    private static long minute(Instant at) {
+        return Math.floorDiv(at.getEpochSecond() + 59, 60);
+    }
+}

@@ -134,16 +134,6 @@ public final class Journal implements AutoCloseable, MinuteArchive {
         return read(0, s -> s.read(r -> r.lines(from, FAR, to)));
     }
 
-    /** What the grower entered before this time, in the order it was stored. */
-    public void entriesBefore(Instant before, Consumer<OperatorEntry> to) {
-        read(
-                0,
-                s -> s.read(r -> {
-                    r.entries(Instant.EPOCH, before, line -> to.accept(line.entry()));
-                    return 0;
-                }));
-    }
-
     @Override
     public List<Kept> keptBefore(Instant before) {
         return read(List.of(), s -> s.readMinutes(m -> m.keptBefore(before)));

@@ -206,16 +206,20 @@ final class JournalReads {
         return instant(
                 number("SELECT ifnull(min(t), 0) FROM (SELECT (SELECT time FROM message ORDER BY seq LIMIT 1) AS t"
                         + " UNION ALL SELECT min(time) FROM entry UNION ALL SELECT min(time) FROM transition"
-                        + " UNION ALL SELECT min(time) FROM state UNION ALL SELECT min(minute) * 60000 FROM rollup)"));
+                        + " UNION ALL SELECT min(time) FROM state UNION ALL SELECT min((SELECT minute FROM rollup"
+                        + " WHERE probe = id ORDER BY minute LIMIT 1)) * 60000 FROM topic)"));
     }
 
     private static @Nullable Instant instant(long millis) {
         return millis == 0 ? null : Instant.ofEpochMilli(millis);
     }
 
-    /** The minutes of every probe that begin in a span, oldest first, a day at a time so that memory stays flat. */
+    /**
+     * The minutes of every probe that begin in a span, oldest first, a day at a time so that memory stays flat. The join is
+     * crossed so that SQLite goes probe by probe: it would read every minute of the year for each day.
+     */
     void minutes(Instant from, Instant to, Consumer<Rollup> sink) throws SQLException {
-        String sql = "SELECT name, minute, count, mean, low, high FROM topic JOIN rollup ON probe = id"
+        String sql = "SELECT name, minute, count, mean, low, high FROM topic CROSS JOIN rollup ON probe = id"
                 + " WHERE minute >= ? AND minute < ? ORDER BY minute, name";
         long end = Math.floorDiv(to.getEpochSecond() + 59, 60);
         try (PreparedStatement p = db.prepareStatement(sql)) {

@@ -49,8 +49,7 @@ final class MinuteReads {
                 for (int column = 2; column <= 5; column++) {
                     enteredAt = r.getObject(column) == null ? enteredAt : Math.max(enteredAt, r.getLong(column));
                 }
-                if (r.getLong(2) < before.toEpochMilli()
-                        && line(r.getString(1)) instanceof RecordedLine.Entry entry) {
+                if (r.getLong(2) < before.toEpochMilli() && line(r.getString(1)) instanceof RecordedLine.Entry entry) {
                     all.add(new Kept(entry.entry(), Instant.ofEpochMilli(enteredAt)));
                 }
             }
@@ -69,7 +68,8 @@ final class MinuteReads {
 
     @Nullable
     Instant firstMinute(Probe probe) throws SQLException {
-        String sql = "SELECT minute FROM rollup WHERE probe = (SELECT id FROM topic WHERE name = ?) ORDER BY minute LIMIT 1";
+        String sql =
+                "SELECT minute FROM rollup WHERE probe = (SELECT id FROM topic WHERE name = ?) ORDER BY minute LIMIT 1";
         try (PreparedStatement p = db.prepareStatement(sql)) {
             p.setString(1, probe.id());
             try (ResultSet r = p.executeQuery()) {

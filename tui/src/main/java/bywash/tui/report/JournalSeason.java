@@ -1,7 +1,6 @@
 package bywash.tui.report;
 
 import bywash.ingest.journal.JournalReader;
-import bywash.ingest.recording.RecordedLine;
 import bywash.ingest.site.SiteFile;
 import bywash.tui.account.JournalChronicle;
 import java.io.IOException;

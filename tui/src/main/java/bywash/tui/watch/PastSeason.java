@@ -60,9 +60,7 @@ public final class PastSeason {
     }
 
     private List<Probe> probes() {
-        return site.probes().stream()
-                .filter(p -> DailyWater.kept(p.quantity()))
-                .toList();
+        return site.probes().stream().filter(p -> DailyWater.kept(p.quantity())).toList();
     }
 
     private void days(Instant from, SeasonLedger season) {
@@ -81,8 +79,8 @@ public final class PastSeason {
                 for (Span quiet : care.quiet(probe.id(), begin, end.isBefore(from) ? end : from)) {
                     LocalDate of = day;
                     archive.sum(probe, quiet.from(), quiet.to())
-                            .ifPresent(r -> season.day(
-                                    probe.id(), new DayValue(of, r.count(), r.low(), r.mean(), r.high())));
+                            .ifPresent(r ->
+                                    season.day(probe.id(), new DayValue(of, r.count(), r.low(), r.mean(), r.high())));
                 }
             }
         }

@@ -82,7 +82,7 @@ final class SeasonFrames {
             book.reading("fish-temp", at, 25.2);
             book.reading("fish-do", at, 5.6);
         }
-        book.book(new WaterTest(day(0), "fish-tank", "ph", ph - 0.1));
+        book.book(new WaterTest(day(0).plusSeconds(90), "fish-tank", "ph", ph - 0.1));
     }
 
     private static Calibrate calibration(double before, double slopeMv, double offsetMv) {

@@ -36,11 +36,10 @@ import org.junit.jupiter.api.io.TempDir;
 final class SeasonFiguresAfterRestartTest {
     private static final Instant T0 = Instant.parse("2026-05-04T06:00:00Z");
     private static final int DAYS = 20;
-    private static final Duration STEP = Duration.ofMinutes(5);
+    private static final Duration STEP = Duration.ofMinutes(20);
     private static final Pattern NUMBER = Pattern.compile("-?\\d+\\.\\d+(E-?\\d+)?");
 
-    private static final String SITE =
-            """
+    private static final String SITE = """
             name: Test house
             id: house
             time-zone: Europe/Dublin
@@ -51,9 +50,9 @@ final class SeasonFiguresAfterRestartTest {
               sump:      {role: sump, volume: 600 L}
               fish-tank: {role: fish-tank, volume: 1500 L}
             probes:
-              - {id: ph,   vessel: fish-tank, quantity: ph,               topic: t/ph,   payload: number, every: 5 min}
-              - {id: temp, vessel: fish-tank, quantity: temperature,      topic: t/temp, payload: number, unit: Cel, every: 5 min}
-              - {id: oxy,  vessel: fish-tank, quantity: dissolved-oxygen, topic: t/oxy,  payload: number, unit: mg/L, every: 5 min}
+              - {id: ph,   vessel: fish-tank, quantity: ph,               topic: t/ph,   payload: number, every: 20 min}
+              - {id: temp, vessel: fish-tank, quantity: temperature,      topic: t/temp, payload: number, unit: Cel, every: 20 min}
+              - {id: oxy,  vessel: fish-tank, quantity: dissolved-oxygen, topic: t/oxy,  payload: number, unit: mg/L, every: 20 min}
             """;
 
     /** @param enteredAt when it is typed, which may be later than its own time */
@@ -108,7 +107,8 @@ final class SeasonFiguresAfterRestartTest {
     }
 
     private static double wave(Instant at, double mean, double swing) {
-        return mean + swing * StrictMath.sin(2 * StrictMath.PI * at.getEpochSecond() / 86_400)
+        return mean
+                + swing * StrictMath.sin(2 * StrictMath.PI * at.getEpochSecond() / 86_400)
                 + at.getEpochSecond() % 4001 / 40_000.0;
     }
 

@@ -37,8 +37,10 @@ final class Latest {
     /** What the probes of a test's water and quantity showed then, each within its own {@link ProbeBook#sameWater}. */
     List<Shown> shown(WaterTest test, PastMinutes past) {
         return site.probes().stream()
-                .filter(p -> p.vessel().equals(test.vessel()) && p.quantity().word().equals(test.quantity()))
-                .flatMap(p -> past.before(p.id(), test.at(), ProbeBook.sameWater(p))
+                .filter(p ->
+                        p.vessel().equals(test.vessel()) && p.quantity().word().equals(test.quantity()))
+                .flatMap(p -> past
+                        .before(p.id(), test.at(), ProbeBook.sameWater(p))
                         .map(m -> new Shown(p.id(), m.start(), m.mean()))
                         .stream())
                 .toList();

@@ -69,7 +69,7 @@ final class CohortLedger {
 
     /** More fish come in; from here the mean is a mixture. */
     void add(Instant at, int more, double meanG) {
-        double before = mean().likelyG() * count;
+        double before = likelyG() * count;
         boolean first = count == 0 && stocked == 0;
         whole.add(current);
         current = new Flows();
@@ -88,14 +88,14 @@ final class CohortLedger {
 
     void lose(int fish) {
         int gone = Math.min(fish, count);
-        current.deadG += gone * mean().likelyG();
+        current.deadG += gone * likelyG();
         count -= gone;
         lost += gone;
     }
 
     /** Fish leave alive; returns their mean mass. */
     double moveOut(int fish) {
-        double meanG = mean().likelyG();
+        double meanG = likelyG();
         current.outG += fish * meanG;
         count -= fish;
         movedOut += fish;
@@ -111,7 +111,7 @@ final class CohortLedger {
         double sum = harvest.massesG().stream().mapToDouble(Double::doubleValue).sum();
         double total = Double.isNaN(harvest.totalG()) ? sum : harvest.totalG();
         int taken = Math.min(harvest.count(), count);
-        double mean = mean().likelyG();
+        double mean = likelyG();
         double rest = mean * count - total;
         int left = count - taken;
         if (left > 0 && rest > 0 && mean > 0) {
@@ -159,22 +159,32 @@ final class CohortLedger {
         return 100 * StrictMath.sqrt(before * before + after * after) / days;
     }
 
+    /** Mean mass of one fish as it is thought to be, g: asked for each feed, so without words. */
+    double likelyG() {
+        double own = lastConversion();
+        return baseline.meanG() + current.feedPerFishG / (Double.isNaN(own) ? USUAL_CONVERSION : own);
+    }
+
     MassEstimate mean() {
         double start = baseline.meanG();
         double known = Double.isNaN(baseline.halfWidthG()) ? 0 : baseline.halfWidthG();
         double own = lastConversion();
         boolean hasOwn = !Double.isNaN(own);
-        double likely = hasOwn ? own : USUAL_CONVERSION;
         double best = hasOwn ? own / OWN_RANGE : BEST_CONVERSION;
         double worst = hasOwn ? own * OWN_RANGE : WORST_CONVERSION;
         double fed = current.feedPerFishG;
         String since = baseline.words() + " at " + grams(start) + " g on "
                 + baseline.at().toString().substring(0, 10);
         String evidence = fed > 0
-                ? String.format(Locale.ROOT, "%s; %.0f g of feed a fish since, conversion %.2f", since, fed, likely)
+                ? String.format(
+                        Locale.ROOT,
+                        "%s; %.0f g of feed a fish since, conversion %.2f",
+                        since,
+                        fed,
+                        hasOwn ? own : USUAL_CONVERSION)
                 : since + "; no feed on record since";
         return new MassEstimate(
-                Math.max(0, start - known + fed / worst), start + fed / likely, start + known + fed / best, evidence);
+                Math.max(0, start - known + fed / worst), likelyG(), start + known + fed / best, evidence);
     }
 
     private static String grams(double g) {

@@ -164,7 +164,7 @@ public final class StockLedger {
 
     /** Fish eat in proportion to their mass to the power 0.8 (M. Jobling, 1994, Fish Bioenergetics, from memory). */
     private static double hunger(CohortLedger ledger) {
-        return ledger.count() * StrictMath.pow(ledger.mean().likelyG(), 0.8);
+        return ledger.count() * StrictMath.pow(ledger.likelyG(), 0.8);
     }
 
     private @Nullable CohortLedger cohort(OperatorEntry entry, String name, int atLeast) {

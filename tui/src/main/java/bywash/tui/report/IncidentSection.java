@@ -5,7 +5,6 @@ import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.Dose;
 import bywash.rules.event.OperatorEntry.Note;
-import bywash.rules.event.OperatorEntry.TopUpStart;
 import bywash.tui.report.Block.Grid;
 import bywash.tui.report.Block.Heading;
 import bywash.tui.report.Block.Paragraph;
@@ -87,8 +86,6 @@ final class IncidentSection {
         for (OperatorEntry entry : data.entries()) {
             if (entry instanceof Dose dose) {
                 add(sums, Cells.text(dose.reagent()) + ", g", dose.massG());
-            } else if (entry instanceof TopUpStart start) {
-                add(sums, "declared top-ups from " + Cells.text(start.source()) + ", L", start.volumeL());
             }
         }
         Table.Builder table = new Table.Builder("added", "what", "times", "in all");

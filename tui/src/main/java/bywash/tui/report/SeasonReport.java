@@ -24,6 +24,7 @@ public final class SeasonReport implements Report {
         blocks.add(new Paragraph(glance()));
         blocks.addAll(new WaterSection(data).blocks());
         blocks.addAll(new PhSection(data).blocks());
+        blocks.addAll(new SeasonFlowSection(data).blocks());
         blocks.addAll(new IncidentSection(data).blocks());
         blocks.addAll(new FishlessSection(data).blocks());
         blocks.addAll(new FishSection(data).blocks());
@@ -86,6 +87,7 @@ public final class SeasonReport implements Report {
         }
         FishSection fish = new FishSection(data);
         tables.add(new WaterSection(data).daily());
+        tables.add(new SeasonFlowSection(data).all());
         tables.add(new FeedSection(data).daily());
         tables.add(fish.weighings());
         tables.add(fish.fish());
@@ -116,7 +118,7 @@ public final class SeasonReport implements Report {
         double crops =
                 data.status().beds().stream().mapToDouble(b -> b.harvestedG()).sum();
         return String.format(
-                Locale.ROOT,
+                        Locale.ROOT,
                 "%s to %s, %d days. %d fish stocked, %d lost, %d harvested with %.1f kg, on %.1f kg of feed; %.1f kg of crops; %d manual tests.",
                 data.firstDay(),
                 data.lastDay(),
@@ -127,6 +129,7 @@ public final class SeasonReport implements Report {
                 harvestG / 1000,
                 data.status().feed().totalG() / 1000,
                 crops / 1000,
-                data.tests().size());
+                data.tests().size())
+                + new SeasonFlowSection(data).glance();
     }
 }

@@ -12,14 +12,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
-/** Blocks and tables in US units where the site chose them: by the unit in a column's name, in a row's unit, or behind a row's words. */
+/** Blocks and tables in US units where the site chose them: by the unit in a column's name or in a row's unit. */
 final class UsTables {
     /** Weighed on a small scale or reckoned as a chemical: these stay in grams. */
     private static final Set<String> CHEMICAL =
             Set.of("ammonia nitrogen g", "in all, g", "nitrogen g, low", "nitrogen g, high", "protein g");
 
     private static final Pattern END = Pattern.compile("(.*) (g|kg|m2|L)");
-    private static final Pattern AMOUNT = Pattern.compile("(.*), (L)");
     private static final Set<String> READ = Set.of("lowest", "mean", "highest", "low", "high", "first", "last");
 
     private UsTables() {}
@@ -60,23 +59,17 @@ final class UsTables {
     private static List<String> row(List<String> columns, List<String> row) {
         int unitAt = columns.indexOf("unit");
         String rowUnit = unitAt < 0 ? "" : row.get(unitAt);
-        Matcher amount = AMOUNT.matcher(row.isEmpty() ? "" : row.get(0));
         List<String> cells = new ArrayList<>();
         for (int i = 0; i < row.size(); i++) {
             String unit = unit(columns.get(i));
             if (unit == null && READ.contains(columns.get(i))) {
                 unit = rowUnit;
-            } else if (unit == null && columns.get(i).equals("in all") && amount.matches()) {
-                unit = amount.group(2);
             }
             cells.add(unit == null ? UsWords.of(row.get(i), Units.US) : converted(row.get(i), unit));
         }
         Shown named = UsWords.shown(0, rowUnit);
         if (unitAt >= 0 && named != null) {
             cells.set(unitAt, named.unit());
-        }
-        if (amount.matches()) {
-            cells.set(0, amount.group(1) + ", gal");
         }
         return cells;
     }

@@ -52,7 +52,7 @@ final class JournalBenchmark {
         if (file == null) {
             throw new IllegalStateException("the demo's site is faulty");
         }
-        YearJournal.write(dir, text);
+        YearJournal.write(dir);
         Budget.most("journal of a year of seven probes", Files.size(dir.resolve("larkfield.db")) / 1e6, 500, "MB");
         trend();
         for (String which : new String[] {"first", "again"}) {

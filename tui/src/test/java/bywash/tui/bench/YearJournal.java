@@ -34,9 +34,8 @@ public final class YearJournal {
     }
 
     /** Writes it to a folder, for the site {@code larkfield}. */
-    public static void write(Path dir, String siteText) throws Exception {
+    public static void write(Path dir) throws Exception {
         try (Journal journal = Journal.open(dir, "larkfield", YearJournal::end)) {
-            journal.keepSite(START, siteText);
             YearJournal year = new YearJournal(journal);
             for (int day = 0; day < DAYS; day++) {
                 year.day(day);

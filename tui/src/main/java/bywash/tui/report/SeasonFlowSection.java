@@ -45,10 +45,9 @@ final class SeasonFlowSection {
         plot(blocks, Which.DECLARED, "Declared top-ups, week by week");
         plot(blocks, Which.UNDECLARED, "Water in that nobody had declared, week by week");
         plot(blocks, Which.LOST, "Water lost, week by week");
-        blocks.add(
-                new Paragraph(
-                        "Declared litres are as entered; the others are what the alarm last said, an estimate. What evaporates or"
-                                + " moves too slowly to be found is in none of them."));
+        blocks.add(new Paragraph(
+                "Declared litres are as entered; the others are what the alarm last said, an estimate. What evaporates or"
+                        + " moves too slowly to be found is in none of them."));
         return blocks;
     }
 

@@ -119,17 +119,17 @@ public final class SeasonReport implements Report {
                 data.status().beds().stream().mapToDouble(b -> b.harvestedG()).sum();
         return String.format(
                         Locale.ROOT,
-                "%s to %s, %d days. %d fish stocked, %d lost, %d harvested with %.1f kg, on %.1f kg of feed; %.1f kg of crops; %d manual tests.",
-                data.firstDay(),
-                data.lastDay(),
-                days,
-                stocked,
-                lost,
-                harvested,
-                harvestG / 1000,
-                data.status().feed().totalG() / 1000,
-                crops / 1000,
-                data.tests().size())
+                        "%s to %s, %d days. %d fish stocked, %d lost, %d harvested with %.1f kg, on %.1f kg of feed; %.1f kg of crops; %d manual tests.",
+                        data.firstDay(),
+                        data.lastDay(),
+                        days,
+                        stocked,
+                        lost,
+                        harvested,
+                        harvestG / 1000,
+                        data.status().feed().totalG() / 1000,
+                        crops / 1000,
+                        data.tests().size())
                 + new SeasonFlowSection(data).glance();
     }
 }

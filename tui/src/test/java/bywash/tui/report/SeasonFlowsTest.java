@@ -42,7 +42,8 @@ class SeasonFlowsTest {
         assertEquals(380, Double.parseDouble(row.get(4)), 1, "what the alarm's last line says");
         String text = ReportWriter.markdown(report);
         assertTrue(text.contains("Water: 380 L in that nobody had declared."), text);
-        assertEquals("reserve filled", table(report, "water-moves").rows().get(0).get(1));
+        assertEquals(
+                "reserve filled", table(report, "water-moves").rows().get(0).get(1));
         assertEquals("270", row(table(report, "water-months"), "2026-05").get(5));
     }
 
@@ -50,7 +51,8 @@ class SeasonFlowsTest {
     void whatWasDeclaredOfALineLeftOpenCountsOnce() throws Exception {
         Table table = table(report(SampleRecordings.TOP_UP_DRIBBLING), "water-moved");
         assertEquals("90", row(table, "declared top-up").get(4));
-        double extra = Double.parseDouble(row(table, "line not shut after a top-up").get(4));
+        double extra =
+                Double.parseDouble(row(table, "line not shut after a top-up").get(4));
         assertEquals(133 - 90, extra, 1);
     }
 }

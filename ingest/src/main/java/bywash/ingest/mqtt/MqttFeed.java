@@ -28,10 +28,7 @@ public final class MqttFeed implements AutoCloseable {
     private static final Duration GOODBYE = Duration.ofSeconds(1);
 
     static {
-        // the plain Java transport: the native ones gain nothing here and speak up where they do not load
-        if (System.getProperty("io.netty.transport.noNative") == null) {
-            System.setProperty("io.netty.transport.noNative", "true");
-        }
+        PlainNetty.ask();
     }
 
     private final FeedSetup setup;

@@ -8,6 +8,10 @@ import java.util.UUID;
 
 /** Publishes to a broker on this machine: for the demo and for tests. Blocks its caller. */
 public final class MqttPublisher implements AutoCloseable {
+    static {
+        PlainNetty.ask();
+    }
+
     private final Mqtt3BlockingClient client;
 
     /** Connects. */

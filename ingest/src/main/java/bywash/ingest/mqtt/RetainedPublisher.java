@@ -28,6 +28,10 @@ public final class RetainedPublisher implements AutoCloseable {
     private static final int MOST_WAITING = 1000;
     private static final long PATIENCE_S = 10;
 
+    static {
+        PlainNetty.ask();
+    }
+
     /** A retained message. */
     public record Retained(String topic, String payload) {
         private byte[] bytes() {

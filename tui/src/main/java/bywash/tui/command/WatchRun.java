@@ -63,6 +63,7 @@ final class WatchRun implements AutoCloseable {
                 file.bindings().stream().map(ProbeBinding::topic).distinct().toList();
         Runtime.getRuntime().addShutdownHook(new Thread(run::close, "stop watch"));
         run.loop.start();
+        GiveBack.begin();
         parts.add(new MqttFeed(file.broker(), topics, station.queue(), parts.clock(), watch::feed).start());
         try {
             parts.add(WatchServer.start(state, file.site().id(), run.host()));

@@ -1,5 +1,6 @@
 package bywash.tui.demo;
 
+import bywash.ingest.mqtt.PlainNetty;
 import io.moquette.BrokerConstants;
 import io.moquette.broker.Server;
 import io.moquette.broker.config.MemoryConfig;
@@ -11,6 +12,10 @@ import java.util.Properties;
 
 /** An MQTT broker on a free port of the loopback address, in memory alone. */
 public final class LoopbackBroker implements AutoCloseable {
+    static {
+        PlainNetty.ask();
+    }
+
     private final Server server = new Server();
     private final int port;
 

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.InstantSource;
 import java.util.List;
@@ -25,7 +26,7 @@ import org.slf4j.LoggerFactory;
 public final class Journal implements AutoCloseable, MinuteArchive {
     private static final Logger LOG = LoggerFactory.getLogger(Journal.class);
 
-    private static final Instant FAR = Instant.ofEpochSecond(253_402_300_800L); // the year 10000
+    private static final Duration MOST_AHEAD = Duration.ofDays(1);
 
     private final @Nullable JournalFile file;
     private final InstantSource clock;
@@ -126,12 +127,13 @@ public final class Journal implements AutoCloseable, MinuteArchive {
 
     /**
      * Plays messages, entries and states of this time and later, in the order they were stored. Must not be appended to
-     * meanwhile.
+     * meanwhile. A line more than a day ahead of the clock is spoilt and passed over: time would run on to it.
      *
      * @return lines that could not be read and were passed over
      */
     public int replay(Instant from, Consumer<RecordedLine> to) {
-        return read(0, s -> s.read(r -> r.lines(from, FAR, to)));
+        Instant end = clock.instant().plus(MOST_AHEAD);
+        return read(0, s -> s.read(r -> r.lines(from, end, to)));
     }
 
     @Override

@@ -125,9 +125,11 @@ final class JournalFile implements AutoCloseable {
         return aside;
     }
 
+    /** No file of ours, a malformed one, or one whose own numbers contradict each other, which no healthy one does. */
     static boolean damaged(SQLException e) {
         SQLiteErrorCode code = code(e);
-        return code != null && ((code.code & 0xff) == 11 || (code.code & 0xff) == 26);
+        int kind = code == null ? 0 : code.code & 0xff;
+        return kind == 11 || kind == 19 || kind == 26;
     }
 
     /** What a fault means, for the grower. */
@@ -141,7 +143,7 @@ final class JournalFile implements AutoCloseable {
                         new String[] {"no right to write", "it may not be written; check the rights of the folder"};
                     case 10 -> new String[] {"disk fault", "the disk reports a fault; check it"};
                     case 5, 6 -> new String[] {"held by another", "another program holds it; close that"};
-                    case 11, 26 -> new String[] {"damaged", "it is damaged"};
+                    case 11, 19, 26 -> new String[] {"damaged", "it is damaged"};
                     default -> new String[] {"", ""};
                 };
         if (words[0].isEmpty()) {

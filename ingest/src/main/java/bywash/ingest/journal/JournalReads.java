@@ -44,11 +44,11 @@ final class JournalReads {
 
     /** The first message of this time or later, near enough: times rise with seq but for a clock that was set back. */
     long seqAt(Instant from) throws SQLException {
-        long low = number("SELECT ifnull(min(seq), 0) FROM message");
+        long low = Math.max(0, number("SELECT ifnull(min(seq), 0) FROM message"));
         long high = number("SELECT ifnull(max(seq), -1) FROM message") + 1;
         try (PreparedStatement p = db.prepareStatement("SELECT seq, time FROM message WHERE seq >= ? LIMIT 1")) {
             while (low < high) {
-                long middle = (low + high) >>> 1;
+                long middle = low + (high - low) / 2;
                 p.setLong(1, middle);
                 try (ResultSet r = p.executeQuery()) {
                     if (!r.next() || r.getLong(2) >= from.toEpochMilli()) {
@@ -84,7 +84,7 @@ final class JournalReads {
             try (ResultSet r = p.executeQuery()) {
                 while (r.next()) {
                     String json = r.getString(6);
-                    RecordedLine line = json == null ? message(r, topics) : line(json);
+                    RecordedLine line = json == null ? message(r, topics) : line(json, r.getLong(2));
                     if (line == null) {
                         broken++;
                     } else {
@@ -107,30 +107,44 @@ final class JournalReads {
         return topics;
     }
 
-    private static RecordedLine.Message message(ResultSet r, Map<Integer, String> topics) throws SQLException {
+    private static RecordedLine.@Nullable Message message(ResultSet r, Map<Integer, String> topics)
+            throws SQLException {
+        String topic = topics.get(r.getInt(3));
+        if (topic == null) {
+            return null;
+        }
         byte[] payload = r.getBytes(5);
         int flags = r.getInt(4);
         return new RecordedLine.Message(
                 Instant.ofEpochMilli(r.getLong(2)),
-                topics.getOrDefault(r.getInt(3), ""),
+                topic,
                 payload == null ? new byte[0] : payload,
                 flags & 3,
                 (flags & 4) != 0);
     }
 
-    private static @Nullable RecordedLine line(String json) {
-        try {
-            return LineJson.fromJson(json);
-        } catch (BrokenEntry e) {
-            LOG.warn("a line in the journal cannot be read", e);
-            return null;
+    /** Null where it cannot be read, or where its own time is not that of its row: then one of the two is spoilt. */
+    private static @Nullable RecordedLine line(@Nullable String json, long time) {
+        String what = "it is empty";
+        if (json != null) {
+            try {
+                RecordedLine line = LineJson.fromJson(json);
+                if (line.time().toEpochMilli() == time) {
+                    return line;
+                }
+                what = "its time is not that of its row";
+            } catch (BrokenEntry e) {
+                what = e.what();
+            }
         }
+        LOG.warn("a line in the journal cannot be read: {}", what);
+        return null;
     }
 
     /** What the grower entered in a span, in the order it was stored; what cannot be read is passed over. */
     void entries(Instant from, Instant to, Consumer<RecordedLine.Entry> sink) throws SQLException {
-        for (String json : texts("entry", from, to)) {
-            if (line(json) instanceof RecordedLine.Entry entry) {
+        for (RecordedLine line : readable("entry", from, to)) {
+            if (line instanceof RecordedLine.Entry entry) {
                 sink.accept(entry);
             }
         }
@@ -138,41 +152,53 @@ final class JournalReads {
 
     /** How the feed and the watch changed in a span, in the order it was stored; what cannot be read is passed over. */
     List<RecordedLine> states(Instant from, Instant to) throws SQLException {
+        return readable("state", from, to);
+    }
+
+    private List<RecordedLine> readable(String table, Instant from, Instant to) throws SQLException {
         List<RecordedLine> all = new ArrayList<>();
-        for (String json : texts("state", from, to)) {
-            RecordedLine line = line(json);
+        rows(table, from, to, (json, time) -> {
+            RecordedLine line = line(json, time);
             if (line != null) {
                 all.add(line);
             }
-        }
+        });
         return all;
     }
 
     /** The alarm lines of a span, in the order they were stored. */
     List<String> transitions(Instant from, Instant to) throws SQLException {
-        return texts("transition", from, to);
+        List<String> all = new ArrayList<>();
+        rows("transition", from, to, (json, time) -> {
+            if (json != null) {
+                all.add(json);
+            }
+        });
+        return all;
     }
 
-    private List<String> texts(String table, Instant from, Instant to) throws SQLException {
-        List<String> all = new ArrayList<>();
-        String sql = "SELECT json FROM " + table + " WHERE time >= ? AND time < ? ORDER BY seq";
+    private interface Row {
+        void of(@Nullable String json, long time);
+    }
+
+    private void rows(String table, Instant from, Instant to, Row row) throws SQLException {
+        String sql = "SELECT json, time FROM " + table + " WHERE time >= ? AND time < ? ORDER BY seq";
         try (PreparedStatement p = db.prepareStatement(sql)) {
             p.setLong(1, from.toEpochMilli());
             p.setLong(2, to.toEpochMilli());
             try (ResultSet r = p.executeQuery()) {
                 while (r.next()) {
-                    all.add(r.getString(1));
+                    row.of(r.getString(1), r.getLong(2));
                 }
             }
         }
-        return all;
     }
 
     /** The last state of each alarm, by kind and subject. */
     List<String> alarms() throws SQLException {
         List<String> all = new ArrayList<>();
         try (Statement s = db.createStatement();
-                ResultSet r = s.executeQuery("SELECT json FROM alarm ORDER BY kind, subject")) {
+                ResultSet r = s.executeQuery("SELECT json FROM alarm WHERE json IS NOT NULL ORDER BY kind, subject")) {
             while (r.next()) {
                 all.add(r.getString(1));
             }

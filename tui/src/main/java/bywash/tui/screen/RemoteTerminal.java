@@ -19,4 +19,10 @@ final class RemoteTerminal extends ANSITerminal {
     protected TerminalSize findTerminalSize() {
         return new TerminalSize(line.columns(), line.rows());
     }
+
+    /** The library's own answer has a zero byte behind each character of two bytes. */
+    @Override
+    protected byte[] translateCharacter(char character) {
+        return String.valueOf(character).getBytes(getCharset());
+    }
 }

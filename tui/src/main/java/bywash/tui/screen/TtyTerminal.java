@@ -30,4 +30,10 @@ final class TtyTerminal extends UnixTerminal {
         }
         return new TerminalSize(Integer.parseInt(size.group(2)), Integer.parseInt(size.group(1)));
     }
+
+    /** The library's own answer has a zero byte behind each character of two bytes. */
+    @Override
+    protected byte[] translateCharacter(char character) {
+        return String.valueOf(character).getBytes(getCharset());
+    }
 }

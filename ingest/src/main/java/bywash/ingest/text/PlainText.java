@@ -18,4 +18,11 @@ public final class PlainText {
         String whole = text.length() <= most ? text : text.substring(0, most - 3) + "...";
         return UNFIT.matcher(whole).replaceAll(" ");
     }
+
+    /** The same JSON with everything unfit for a terminal, line ends between its parts aside, as an escape. */
+    public static String escaped(String json) {
+        return UNFIT.matcher(json)
+                .replaceAll(found -> found.group().equals("\n") ? "\n" : String.format("\\\\u%04x", (int)
+                        found.group().charAt(0)));
+    }
 }

@@ -9,7 +9,6 @@ import java.util.logging.Handler;
 import java.util.logging.Level;
 import java.util.logging.LogManager;
 import java.util.logging.Logger;
-import java.util.logging.SimpleFormatter;
 import java.util.stream.Stream;
 
 /** Sends the log to a file, never to the screen: warnings of libraries, and our own from information up. */
@@ -35,7 +34,7 @@ final class LogFile {
                     OwnFiles.closeFile(log);
                 }
             }
-            file.setFormatter(new SimpleFormatter());
+            file.setFormatter(new PlainLog());
             root.addHandler(file);
         } catch (IOException e) {
             // Without a place for it there is no log; the watch itself does not need one.

@@ -1,5 +1,6 @@
 package bywash.tui.report;
 
+import bywash.ingest.text.PlainText;
 import bywash.tui.report.Block.Grid;
 import bywash.tui.report.Block.Heading;
 import bywash.tui.report.Block.Paragraph;
@@ -17,8 +18,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 
-/** Writes a report as Markdown (CommonMark with pipe tables), its tables as CSV (RFC 4180, but lines end in LF) and as JSON. */
+/**
+ * Writes a report as Markdown (CommonMark with pipe tables), its tables as CSV (RFC 4180, but lines end in LF) and as JSON.
+ * Whatever names and notes hold, it is only read: control characters, marks that turn text and line ends become blanks here.
+ */
 public final class ReportWriter {
+    private static final int LONGEST = 20_000;
+
     private ReportWriter() {}
 
     /** The whole report as one text. */
@@ -41,7 +47,8 @@ public final class ReportWriter {
             return markdown(grid.table());
         }
         Plot plot = (Plot) block;
-        return escaped(plot.title()) + "\n\n```text\n" + plot.lines() + "\n```";
+        String lines = plot.lines().lines().map(ReportWriter::plain).collect(Collectors.joining("\n"));
+        return escaped(plot.title()) + "\n\n```text\n" + lines + "\n```";
     }
 
     private static String markdown(Table table) {
@@ -57,14 +64,19 @@ public final class ReportWriter {
     }
 
     /** What was typed must not become markup. */
-    private static String escaped(String text) {
+    private static String escaped(String typed) {
+        String text = plain(typed);
         StringBuilder out = new StringBuilder();
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            boolean markup = "\\`*_|<>[]#".indexOf(c) >= 0;
+            boolean markup = "\\`*_|<>[]#&".indexOf(c) >= 0;
             out.append(markup ? "\\" : "").append(c);
         }
         return out.toString();
+    }
+
+    private static String plain(String text) {
+        return PlainText.of(text, LONGEST);
     }
 
     /** Writes each table to {@code name.csv} in a folder, which is made; returns the files in order. */
@@ -97,7 +109,7 @@ public final class ReportWriter {
             }
             json.writeEndObject();
         }
-        return text.append('\n').toString();
+        return PlainText.escaped(text.append('\n').toString());
     }
 
     private static void object(JsonGenerator json, Table table, List<String> row) throws IOException {
@@ -127,10 +139,14 @@ public final class ReportWriter {
         return cells.stream().map(ReportWriter::cell).collect(Collectors.joining(",")) + "\n";
     }
 
-    /** Quoted where needed; a text that a spreadsheet would take for a formula gets a quote mark before it. */
-    private static String cell(String text) {
+    /**
+     * Quoted where needed; a text that a spreadsheet would take for a formula gets a quote mark before it. Its first sign is
+     * what OWASP's page on CSV injection names, the wide forms too, also behind blanks.
+     */
+    private static String cell(String typed) {
+        String text = plain(typed);
         boolean number = text.matches("[-+]?[0-9.]+");
-        String safe = !number && text.matches("(?s)[=+@\\-].*") ? "'" + text : text;
-        return safe.matches("(?s).*[\",\n\r].*") ? "\"" + safe.replace("\"", "\"\"") + "\"" : safe;
+        String safe = !number && text.matches("\\s*[=+@\\-\uff1d\uff0b\uff0d\uff20].*") ? "'" + text : text;
+        return safe.matches(".*[\",].*") ? "\"" + safe.replace("\"", "\"\"") + "\"" : safe;
     }
 }

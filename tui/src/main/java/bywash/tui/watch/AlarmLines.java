@@ -1,6 +1,7 @@
 package bywash.tui.watch;
 
 import bywash.ingest.recording.IsoTime;
+import bywash.ingest.text.PlainText;
 import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.AlarmState;
 import bywash.rules.alarm.AlarmTransition;
@@ -47,7 +48,7 @@ public final class AlarmLines {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-        return text.toString();
+        return PlainText.escaped(text.toString());
     }
 
     /** Reads a line back; empty where it is none, or names an alarm or a state that this program does not know. */

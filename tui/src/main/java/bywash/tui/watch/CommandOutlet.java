@@ -1,5 +1,6 @@
 package bywash.tui.watch;
 
+import bywash.ingest.text.PlainText;
 import bywash.rules.alarm.AlarmTransition;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -21,6 +22,7 @@ import org.slf4j.LoggerFactory;
 public final class CommandOutlet implements Outlets.Outlet, AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(CommandOutlet.class);
     private static final int MOST_WAITING = 500;
+    private static final int LONGEST = 200;
 
     /**
      * How patient we are.
@@ -54,7 +56,7 @@ public final class CommandOutlet implements Outlets.Outlet, AutoCloseable {
     public void accept(AlarmTransition t, String line) {
         Map<String, String> environment = Map.of(
                 "BYWASH_ALARM", t.kind().word(),
-                "BYWASH_SUBJECT", t.subject(),
+                "BYWASH_SUBJECT", PlainText.of(t.subject(), LONGEST),
                 "BYWASH_STATE", t.state().word(),
                 "BYWASH_PRIORITY", t.priority().word());
         if (!waiting.offer(new Job(line, environment))) {

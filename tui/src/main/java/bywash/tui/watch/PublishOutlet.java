@@ -4,6 +4,7 @@ import bywash.ingest.mqtt.RetainedPublisher;
 import bywash.ingest.mqtt.RetainedPublisher.Retained;
 import bywash.ingest.recording.IsoTime;
 import bywash.ingest.site.BrokerSettings;
+import bywash.ingest.text.PlainText;
 import bywash.rules.alarm.AlarmMemory;
 import bywash.rules.alarm.AlarmState;
 import bywash.rules.alarm.AlarmTransition;
@@ -33,6 +34,7 @@ import java.util.concurrent.TimeUnit;
  */
 public final class PublishOutlet implements Outlets.Outlet, AutoCloseable {
     private static final Duration BEAT = Duration.ofSeconds(30);
+    private static final int LONGEST = 200;
     private static final ObjectMapper JSON = new ObjectMapper();
 
     private final String site;
@@ -81,7 +83,8 @@ public final class PublishOutlet implements Outlets.Outlet, AutoCloseable {
 
     @Override
     public void accept(AlarmTransition t, String line) {
-        String topic = topics + "/alarm/" + t.kind().word() + "/" + t.subject();
+        String topic = topics + "/alarm/" + t.kind().word() + "/"
+                + PlainText.of(t.subject(), LONGEST).replaceAll("[#+]", "_");
         publisher.put(new Retained(topic, line.isEmpty() ? AlarmLines.of(site, t) : line));
     }
 

@@ -22,7 +22,8 @@ public final class PlainText {
     /** The same JSON with everything unfit for a terminal, line ends between its parts aside, as an escape. */
     public static String escaped(String json) {
         return UNFIT.matcher(json)
-                .replaceAll(found -> found.group().equals("\n") ? "\n" : String.format("\\\\u%04x", (int)
-                        found.group().charAt(0)));
+                .replaceAll(found -> found.group().equals("\n")
+                        ? "\n"
+                        : String.format("\\\\u%04x", (int) found.group().charAt(0)));
     }
 }

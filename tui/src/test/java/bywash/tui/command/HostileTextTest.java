@@ -56,7 +56,19 @@ class HostileTextTest {
             "\\",
             "fish");
     private static final List<String> FORMULAS = List.of(
-            "=1+1", "=cmd|' /C calc'!A0", "+1+1", "-1+1", "@SUM(1)", "\t=1+1", "\r=1+1", " =1+1", "\n@x", "\uff1d1+1", "\uff0b1", "\uff0d1", "\uff20x");
+            "=1+1",
+            "=cmd|' /C calc'!A0",
+            "+1+1",
+            "-1+1",
+            "@SUM(1)",
+            "\t=1+1",
+            "\r=1+1",
+            " =1+1",
+            "\n@x",
+            "\uff1d1+1",
+            "\uff0b1",
+            "\uff0d1",
+            "\uff20x");
     /** Every kind of entry with its texts open. */
     private static final List<String> ENTRIES = List.of(
             "'operator':'note','text':'%s'",
@@ -133,18 +145,20 @@ class HostileTextTest {
         String text = Files.readString(SAMPLES.resolve("sites").resolve("larkfield.yaml"));
         String name = json(hostile());
         return Files.writeString(
-                dir.resolve("site.yaml"), text.replaceFirst("name: .*", Matcher.quoteReplacement("name: \"" + name + "\"")));
+                dir.resolve("site.yaml"),
+                text.replaceFirst("name: .*", Matcher.quoteReplacement("name: \"" + name + "\"")));
     }
 
     private Path recording() throws IOException {
         List<String> lines = new ArrayList<>();
         try (BufferedReader in = new BufferedReader(new InputStreamReader(
-                new GZIPInputStream(Files.newInputStream(
-                        SAMPLES.resolve("recordings").resolve("valve-open.jsonl.gz"))),
+                new GZIPInputStream(
+                        Files.newInputStream(SAMPLES.resolve("recordings").resolve("valve-open.jsonl.gz"))),
                 StandardCharsets.UTF_8))) {
             for (String line = in.readLine(); line != null; line = in.readLine()) {
                 lines.add(line);
-                Matcher time = Pattern.compile("\\{\"time\":\"(2026-05-04T07:[3-5][^\"]*)\"").matcher(line);
+                Matcher time = Pattern.compile("\\{\"time\":\"(2026-05-04T07:[3-5][^\"]*)\"")
+                        .matcher(line);
                 if (time.lookingAt() && random.nextInt(12) == 0) {
                     lines.add(line(time.group(1), ENTRIES.get(random.nextInt(ENTRIES.size()))));
                 }
@@ -183,9 +197,11 @@ class HostileTextTest {
     /** Also a YAML text in double quotes. */
     private static String json(String text) {
         StringBuilder out = new StringBuilder();
-        text.chars().forEach(c -> out.append(c >= ' ' && c < 0x7f && c != '"' && c != '\\'
-                ? String.valueOf((char) c)
-                : String.format("\\u%04x", c)));
+        text.chars()
+                .forEach(c -> out.append(
+                        c >= ' ' && c < 0x7f && c != '"' && c != '\\'
+                                ? String.valueOf((char) c)
+                                : String.format("\\u%04x", c)));
         return out.toString();
     }
 
@@ -204,8 +220,8 @@ class HostileTextTest {
                     || type == Character.LINE_SEPARATOR
                     || type == Character.PARAGRAPH_SEPARATOR;
             int at = i;
-            assertFalse(unfit, () -> String.format(
-                    "U+%04X after %s", (int) c, text.substring(Math.max(0, at - 80), at)));
+            assertFalse(
+                    unfit, () -> String.format("U+%04X after %s", (int) c, text.substring(Math.max(0, at - 80), at)));
         }
     }
 
@@ -214,7 +230,8 @@ class HostileTextTest {
         plain(run);
         assertEquals(0, run.code(), run.err());
         int columns = 0;
-        for (String line : run.out().replaceAll("(?s)```text\n.*?\n```", "").lines().toList()) {
+        for (String line :
+                run.out().replaceAll("(?s)```text\n.*?\n```", "").lines().toList()) {
             String bare = line.replaceAll("\\\\.", "");
             int pipes = (int) bare.chars().filter(c -> c == '|').count();
             assertTrue(pipes == 0 || bare.startsWith("| ") && bare.endsWith("|"), line);
@@ -233,7 +250,8 @@ class HostileTextTest {
             for (String cell : row) {
                 boolean number = cell.matches("[-+]?\\d+(\\.\\d+)?");
                 assertFalse(
-                        !number && cell.strip().matches("(?s)[=+\\-@\uff1d\uff0b\uff0d\uff20].*"), "a formula: " + cell);
+                        !number && cell.strip().matches("(?s)[=+\\-@\uff1d\uff0b\uff0d\uff20].*"),
+                        "a formula: " + cell);
             }
         }
     }
@@ -242,7 +260,8 @@ class HostileTextTest {
     private static List<List<String>> rows(String text) {
         List<List<String>> rows = new ArrayList<>();
         List<String> row = new ArrayList<>();
-        Matcher cell = Pattern.compile("(?:\"((?:[^\"]|\"\")*)\"|([^\",\n]*))([,\n])").matcher(text);
+        Matcher cell =
+                Pattern.compile("(?:\"((?:[^\"]|\"\")*)\"|([^\",\n]*))([,\n])").matcher(text);
         int at = 0;
         while (at < text.length()) {
             assertTrue(cell.find(at) && cell.start() == at, "no cell at " + text.substring(at));

@@ -60,8 +60,8 @@ class PackedJarTest {
                     Files.readString(SITES.resolve("larkfield.yaml"))
                             .replaceAll("mqtt://[0-9.:]+", broker.url().toString()));
             InboundQueue heard = new InboundQueue();
-            FeedSetup setup = FeedSetup.of(
-                    BrokerSettings.at(broker.url()), "test", "ear", List.of("bywash/larkfield/watch"));
+            FeedSetup setup =
+                    FeedSetup.of(BrokerSettings.at(broker.url()), "test", "ear", List.of("bywash/larkfield/watch"));
             Process watch = run("watch", "--headless", "--publish", "--site", site.toString());
             try (MqttFeed ear =
                     new MqttFeed(setup, heard, InstantSource.system(), Backoff.USUAL, state -> {}).start()) {

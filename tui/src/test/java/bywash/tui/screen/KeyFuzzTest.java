@@ -120,7 +120,8 @@ final class KeyFuzzTest {
         String text = picture.text();
         assertTrue(
                 text.chars()
-                        .noneMatch(c -> c != '\n' && (Character.isISOControl(c) || Character.getType(c) == Character.FORMAT)),
+                        .noneMatch(c ->
+                                c != '\n' && (Character.isISOControl(c) || Character.getType(c) == Character.FORMAT)),
                 text);
     }
 
@@ -143,8 +144,11 @@ final class KeyFuzzTest {
             // the escape sequences that the library sends: positions, colours, modes, character sets
             String bare = sent.replaceAll("\u001b(\\[[0-9;?]*[ -/]*[@-~]|[()][0-9A-B]|[=>78])", "");
             assertTrue(
-                    bare.chars().noneMatch(c -> c != '\n' && c != '\r' && c != 7
-                            && (Character.isISOControl(c) || Character.getType(c) == Character.FORMAT)),
+                    bare.chars()
+                            .noneMatch(c -> c != '\n'
+                                    && c != '\r'
+                                    && c != 7
+                                    && (Character.isISOControl(c) || Character.getType(c) == Character.FORMAT)),
                     () -> "sent something that is neither ours nor text: " + bare);
         }
     }

@@ -46,6 +46,7 @@ final class JournalSaboteur {
             "alarm", "length(json)",
             "alive", "2 * id",
             "site", "2 * time");
+
     private static final List<String> VALUES = List.of(
             "NULL",
             "0",
@@ -98,7 +99,9 @@ final class JournalSaboteur {
                 String[] cell = CELLS.get(random.nextInt(CELLS.size())).split("\\.");
                 String value = VALUES.get(random.nextInt(VALUES.size())).replace("COLUMN", cell[1]);
                 String sql = "UPDATE OR IGNORE " + cell[0] + " SET " + cell[1] + " = " + value
-                        + (random.nextInt(3) == 0 ? "" : " WHERE " + KEYS.get(cell[0]) + " % " + (2 + random.nextInt(9)) + " = 0");
+                        + (random.nextInt(3) == 0
+                                ? ""
+                                : " WHERE " + KEYS.get(cell[0]) + " % " + (2 + random.nextInt(9)) + " = 0");
                 try {
                     s.execute(sql);
                     done.add(sql);

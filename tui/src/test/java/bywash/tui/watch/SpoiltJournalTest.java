@@ -121,7 +121,8 @@ class SpoiltJournalTest {
     private static byte[] wounds(SplittableRandom random, byte[] good) {
         byte[] bytes = good.clone();
         for (int n = 1 + random.nextInt(4); n > 0 && bytes.length > 0; n--) {
-            int at = random.nextInt(4) == 0 ? random.nextInt(Math.min(100, bytes.length)) : random.nextInt(bytes.length);
+            int at =
+                    random.nextInt(4) == 0 ? random.nextInt(Math.min(100, bytes.length)) : random.nextInt(bytes.length);
             int length = Math.min(bytes.length - at, 1 << random.nextInt(13));
             switch (random.nextInt(5)) {
                 case 0 -> bytes = java.util.Arrays.copyOf(bytes, at);

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -158,7 +159,7 @@ final class KeyFuzzTest {
         private final SplittableRandom random;
         private final byte[] all;
         private int next;
-        private RemoteLine line;
+        private @Nullable RemoteLine line;
 
         Typist(SplittableRandom random) {
             this.random = random;
@@ -176,8 +177,9 @@ final class KeyFuzzTest {
 
         @Override
         public synchronized int read() {
-            if (random.nextInt(20) == 0) {
-                line.resize(random.nextInt(-2, 200), random.nextInt(-2, 80));
+            RemoteLine window = line;
+            if (window != null && random.nextInt(20) == 0) {
+                window.resize(random.nextInt(-2, 200), random.nextInt(-2, 80));
             }
             return next < all.length ? all[next++] & 0xff : -1;
         }

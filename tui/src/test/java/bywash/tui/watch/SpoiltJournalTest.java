@@ -192,7 +192,8 @@ class SpoiltJournalTest {
             journal.minutes(T0, END, minute -> {});
             journal.copyTo(state.resolve("copy"));
         } catch (IOException e) {
-            assertTrue(e.getMessage().contains("journal ") || e.getMessage().contains("copy "), e.getMessage());
+            String words = String.valueOf(e.getMessage());
+            assertTrue(words.contains("journal ") || words.contains("copy "), words);
         }
     }
 }

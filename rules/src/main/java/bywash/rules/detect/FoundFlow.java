@@ -1,109 +1,138 @@
 package bywash.rules.detect;
 
+import bywash.rules.detect.FlowSpan.Estimate;
+import bywash.rules.detect.FlowSpan.Prior;
 import bywash.rules.detect.RampGlr.Candidate;
+import bywash.rules.detect.Stretch.Usual;
 import org.jspecify.annotations.Nullable;
 
-/** A flow that was found: since when, how fast, and whether it still runs. Minutes and L/min. */
+/** A flow that was found: since when, how fast, how much, and whether it still runs. Minutes, L/min and litres. */
 final class FoundFlow {
-    private static final double TELLS_RATE = 5;
-    private static final double HINTS_RATE = 1.5;
-    private static final double SLOW_RATE_ERROR = 0.3;
-    private static final double LARGE_RATE_ERROR = 0.4;
     private static final double LEFT_OF_CLAIM = 0.3;
+    private static final double WEIGH_EVERY_MIN = 0.5;
+    /** So probable an end is taken for one. */
+    private static final double SURELY_ENDED = 0.99;
 
-    private @Nullable Candidate flow;
-    private @Nullable SlopeFit lately;
-    private double slowRate;
+    private static final double ENDED_AGO_MIN = 1.25;
+    /** Of a flow that runs for longer, what came so far is carried on as a sum. */
+    private static final double CARRY_AFTER_MIN = 180;
+
+    private static final double CARRY_UNTIL_MIN = 30;
+    private static final Prior NONE = new Prior(0, 0, 0, 0, 1);
+
+    private final FlowSpan span;
+    private final double earlyMin;
+    private Prior prior = NONE;
+    private double[] guess = {0, 0};
+    private @Nullable Estimate known;
+    private double weighedMin;
     private double onsetMin;
-    private double mostRate;
-    private double leastRate;
+    private double carriedL;
+    private double carriedSe;
+    private boolean over;
 
-    /** Now, and when the last sample came. */
-    record Moment(double nowMin, double lastMin) {}
-
-    void begin(Candidate c, RampGlr glr) {
-        flow = c;
-        onsetMin = c.onsetMin();
-        glr.keep(c);
-        lately = null;
-        mostRate = 0;
+    FoundFlow(FlowHistory history, boolean siphons) {
+        this.earlyMin = siphons ? 15 : 5;
+        this.span = new FlowSpan(history, siphons);
     }
 
-    /** A flow that stood out of the drains: its rate is known within {@value #LARGE_RATE_ERROR} of itself. */
+    /** A flow whose slope gave it away. */
+    void begin(Candidate c) {
+        begin(new Prior(c.onsetMin(), earlyMin, 3, c.rateLMin(), 0.5), c.onsetMin());
+    }
+
+    /** A flow that stood out of the drains. */
     void beginLarge(double fromMin, double rateLMin) {
-        begin(fromMin, rateLMin);
-        leastRate = (1 - LARGE_RATE_ERROR) * rateLMin;
+        begin(new Prior(fromMin, earlyMin, 1.5, rateLMin, 0.3), fromMin);
     }
 
     /** A flow that means over many minutes show. */
     void begin(double fromMin, double rateLMin) {
-        flow = null;
-        leastRate = 0;
-        slowRate = rateLMin;
+        begin(new Prior(fromMin, 25, 10, rateLMin, 0.45), fromMin);
+    }
+
+    private void begin(Prior thought, double fromMin) {
+        prior = thought;
         onsetMin = fromMin;
-        lately = null;
-        mostRate = 0;
+        guess = new double[] {thought.rateLMin(), StrictMath.abs(thought.rateLMin()) * thought.rateLogSd()};
+        known = null;
+        carriedL = 0;
+        carriedSe = 0;
+        over = false;
     }
 
     void clear() {
-        flow = null;
-        lately = null;
-        mostRate = 0;
-        slowRate = 0;
+        prior = NONE;
+        known = null;
+        carriedL = 0;
+        carriedSe = 0;
+        over = false;
     }
 
-    /** A flow that slow means showed gets its rate from fill phases as soon as these tell it, else from newer means. */
-    void refine(boolean in, RampGlr glr, double standingSd, SlowDrift slow) {
-        if (flow != null) {
+    /** Weighs anew, each half minute, how much has come and whether it still comes. */
+    void weigh(Usual usual, double standingSd, double nowMin) {
+        if (known != null && nowMin - weighedMin < WEIGH_EVERY_MIN) {
             return;
         }
-        Candidate c = glr.best(in, standingSd);
-        if (c != null && StrictMath.abs(c.rateLMin()) < leastRate) {
-            return;
-        }
-        if (c != null && c.logRatio(standingSd) > TELLS_RATE) {
-            flow = c;
-            glr.keep(c);
-        } else if (leastRate == 0) {
-            double newer = c != null && c.logRatio(standingSd) > HINTS_RATE ? c.rateLMin() : slow.rateLMin(in);
-            slowRate = Double.isNaN(newer) ? slowRate : newer;
+        weighedMin = nowMin;
+        Estimate e = span.weigh(prior, usual, standingSd, nowMin, guess);
+        onsetMin = known == null ? e.onsetMin() : onsetMin;
+        known = e;
+        if (nowMin - prior.onsetMin() > CARRY_AFTER_MIN && e.ended() < 1 - SURELY_ENDED) {
+            carriedL += e.litres() - CARRY_UNTIL_MIN * e.rateLMin();
+            carriedSe = StrictMath.hypot(carriedSe, e.litresSe());
+            prior = new Prior(nowMin - CARRY_UNTIL_MIN, 0, 0, e.rateLMin(), 0.2);
+            known = span.weigh(prior, usual, standingSd, nowMin, guess);
         }
     }
 
     /** Water that flows must be somewhere: a flow of so many litres that leaves the mean level where it was is none. */
     boolean contradicted(double nowMin, double leastL, SlowDrift slow) {
-        double claimedL = rateLMin() * (nowMin - onsetMin);
+        double claimedL = litres(nowMin);
         return StrictMath.abs(claimedL) >= leastL && slow.changeL(nowMin - onsetMin) / claimedL < LEFT_OF_CLAIM;
     }
 
-    /** Whether the last minutes show clearly less than half its rate, which itself fades once it has stopped. */
-    boolean stopped(int sign, Moment moment, double leastMin, RampGlr glr) {
-        if (lately == null) {
-            lately = glr.mark(moment.lastMin());
-            return false;
-        }
-        double age = moment.nowMin() - lately.onsetMin();
-        mostRate = StrictMath.max(mostRate, StrictMath.abs(rateLMin()));
-        double rate = (mostRate + StrictMath.abs(rateLMin())) / 2;
-        boolean sure = lately.seLMin() < 0.08 * rate + 0.1;
-        if (age > leastMin && sure && lately.rateLMin() * sign + 2 * lately.seLMin() < 0.5 * rate) {
-            return true;
-        }
-        if (age > 20 || (age > 8 && sure)) {
-            lately = glr.mark(moment.lastMin());
-        }
-        return false;
+    /** Whether it was over by the last look already, so that its last figures have been heard. */
+    boolean over(double nowMin) {
+        boolean before = over;
+        Estimate e = known;
+        over = e != null && e.ended() > SURELY_ENDED && nowMin - e.endMin() > ENDED_AGO_MIN;
+        return before;
+    }
+
+    /** When it ended, as far as is known; NaN while nothing speaks for an end. */
+    double endMin() {
+        return known == null ? Double.NaN : known.endMin();
     }
 
     /** Signed. */
     double rateLMin() {
-        return flow != null ? flow.rateLMin() : slowRate;
+        return known == null ? prior.rateLMin() : known.rateLMin();
     }
 
     /** One standard error. */
     double rateSeLMin() {
-        double share = leastRate > 0 ? LARGE_RATE_ERROR / 2 : SLOW_RATE_ERROR;
-        return flow != null ? flow.seLMin() : StrictMath.abs(slowRate) * share;
+        return known == null
+                ? StrictMath.abs(prior.rateLMin()) * StrictMath.min(0.5, prior.rateLogSd())
+                : known.rateSeLMin();
+    }
+
+    /** What has come by now, signed: of an end that is likely but not sure, its share. */
+    double litres(double nowMin) {
+        Estimate e = known;
+        if (e == null) {
+            return prior.rateLMin() * (nowMin - onsetMin);
+        }
+        double since = StrictMath.max(0, nowMin - weighedMin);
+        return carriedL + e.litres() + e.rateLMin() * since * (1 - e.ended());
+    }
+
+    /** One standard error. */
+    double litresSe(double nowMin) {
+        Estimate e = known;
+        return e == null
+                ? rateSeLMin() * (nowMin - onsetMin)
+                : StrictMath.hypot(carriedSe, e.litresSe());
     }
 
     double onsetMin() {

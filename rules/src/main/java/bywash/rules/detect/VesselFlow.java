@@ -3,6 +3,7 @@ package bywash.rules.detect;
 import bywash.rules.detect.DrainWatch.Beyond;
 import bywash.rules.detect.RampGlr.Candidate;
 import bywash.rules.detect.RecentVolumes.Point;
+import bywash.rules.detect.Stretch.Usual;
 import java.time.Duration;
 import java.util.ArrayDeque;
 import org.jspecify.annotations.Nullable;
@@ -34,7 +35,8 @@ final class VesselFlow {
     private final double pipesL;
     private final RecentVolumes recent = new RecentVolumes();
     private final ArrayDeque<Point> pending = new ArrayDeque<>();
-    private final FoundFlow found = new FoundFlow();
+    private final FlowHistory history = new FlowHistory();
+    private final FoundFlow found;
     private Motion motion = Motion.LEARNING;
     private final double everyMin;
     private final boolean pumpTold;
@@ -62,6 +64,7 @@ final class VesselFlow {
         this.drains = new DrainWatch(hold.bedsL(), pump == Pump.TOLD);
         this.book = new BedBook(hold.bedsL() > 0 ? hold.beds() : 0);
         this.pipesL = hold.pipesL();
+        this.found = new FoundFlow(history, hold.bedsL() > 0);
     }
 
     void level(double tMin, double litres) {
@@ -91,6 +94,7 @@ final class VesselFlow {
         pending.clear();
         fill.ended(guard.noiseL(), holding());
         glr.restart();
+        history.restart();
         fedMin = Double.NaN;
     }
 
@@ -170,6 +174,7 @@ final class VesselFlow {
             offsetL += slope * (p.tMin() - fedMin);
         }
         fedMin = p.tMin();
+        history.add(p.tMin(), p.volumeL());
         if (Double.isNaN(pumpOffMin)) {
             fill.inside(p.tMin(), p.volumeL());
             if (fill.learned()) {
@@ -330,7 +335,7 @@ final class VesselFlow {
     private void begin(Motion to, @Nullable Candidate c) {
         if (c != null) {
             motion = to;
-            found.begin(c, glr);
+            found.begin(c);
         }
     }
 
@@ -341,12 +346,15 @@ final class VesselFlow {
 
     /** A flow stands: until it ends, or the mean level says that it never was. */
     private void follow(double nowMin) {
-        boolean in = motion == Motion.IN;
-        found.refine(in, glr, standingSd(), slow);
+        if (found.over(nowMin)) {
+            rebase();
+            return;
+        }
+        double slope = Double.isNaN(pumpOffMin) ? fill.fillLMin() : 0;
+        Usual usual = new Usual(slope, StrictMath.max(STEADY_SD_L_MIN, fill.spreadLMin()), guard.noiseL());
+        found.weigh(usual, standingSd(), nowMin);
         if (bedsL > 0 && found.contradicted(nowMin, 0.5 * bedsL + 40, slow)) {
             fill.relearn();
-            rebase();
-        } else if (found.stopped(in ? 1 : -1, new FoundFlow.Moment(nowMin, lastMin), bedsL > 0 ? 6 : 2, glr)) {
             rebase();
         }
     }
@@ -368,6 +376,15 @@ final class VesselFlow {
     @Nullable
     Candidate since(double tMin) {
         return glr.near(tMin);
+    }
+
+    /** Signed, by now. */
+    double movedL(double nowMin) {
+        return found.litres(nowMin);
+    }
+
+    double movedSeL(double nowMin) {
+        return found.litresSe(nowMin);
     }
 
     double onsetMin() {

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /** Drives the water balance with what a simulated site tells and notes each cry, as the alarms would. */
 final class BalanceSink implements SiteSink {
@@ -66,6 +67,12 @@ final class BalanceSink implements SiteSink {
             second++;
         }
         return this;
+    }
+
+    /** What the balance says of a vessel now; null before it says anything. */
+    @Nullable
+    FlowFinding finding(String vessel) {
+        return balance.finding(vessel);
     }
 
     private void tick(double tMin) {

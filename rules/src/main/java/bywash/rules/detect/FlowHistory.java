@@ -1,0 +1,100 @@
+package bywash.rules.detect;
+
+/**
+ * The volumes of the last hours in half-minute means, in stretches: within a stretch the level is continuous, between two
+ * of them (a siphon's drain, a gap) it may jump. A stretch is ended after {@value #LONGEST_MIN} minutes, so that slow
+ * wandering of a level does not count as one long slope. Minutes, litres.
+ */
+final class FlowHistory {
+    private static final int MOST = 1024;
+    private static final double BIN_MIN = 0.5;
+    private static final double LONGEST_MIN = 20;
+
+    private final double[] sumT = new double[MOST];
+    private final double[] sumV = new double[MOST];
+    private final int[] samples = new int[MOST];
+    private final int[] stretch = new int[MOST];
+    private int first;
+    private int count;
+    private int stretches;
+    private double binMin = Double.NaN;
+    private double stretchMin = Double.NaN;
+
+    /** A volume while nothing but the known slope and perhaps a flow moves it. */
+    void add(double tMin, double volumeL) {
+        if (Double.isNaN(stretchMin) || tMin - stretchMin > LONGEST_MIN) {
+            restart();
+            stretchMin = tMin;
+        }
+        if (Double.isNaN(binMin) || tMin - binMin >= BIN_MIN) {
+            next();
+            binMin = tMin;
+        }
+        int at = index(count - 1);
+        sumT[at] += tMin;
+        sumV[at] += volumeL;
+        samples[at]++;
+    }
+
+    private void next() {
+        if (count == MOST) {
+            first = (first + 1) % MOST;
+            count--;
+        }
+        int at = index(count);
+        sumT[at] = 0;
+        sumV[at] = 0;
+        samples[at] = 0;
+        stretch[at] = stretches;
+        count++;
+    }
+
+    /** The level may jump from here on. */
+    void restart() {
+        if (!Double.isNaN(binMin)) {
+            stretches++;
+        }
+        binMin = Double.NaN;
+        stretchMin = Double.NaN;
+    }
+
+    private int index(int i) {
+        return (first + i) % MOST;
+    }
+
+    int size() {
+        return count;
+    }
+
+    double tMin(int i) {
+        return sumT[index(i)] / samples[index(i)];
+    }
+
+    double volumeL(int i) {
+        return sumV[index(i)] / samples[index(i)];
+    }
+
+    int samples(int i) {
+        return samples[index(i)];
+    }
+
+    /** Means of one stretch have the same number, later stretches a greater one. */
+    int stretch(int i) {
+        return stretch[index(i)];
+    }
+
+    /** The first mean at or after a time; {@link #size()} where there is none. */
+    int from(double tMin) {
+        int low = 0;
+        int high = count;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (tMin(middle) < tMin) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+}

@@ -1,0 +1,123 @@
+package bywash.tui.bench;
+
+import bywash.rules.detect.FlowFinding;
+import bywash.rules.detect.FlowFinding.Verdict;
+import bywash.samples.simulation.Action;
+import bywash.samples.simulation.SiteModel;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.jspecify.annotations.Nullable;
+
+/** One inflow of known litres and what the balance said of them while it ran and once it was over. */
+final class VolumeTrial {
+    private static final double WARM_MIN = 720;
+    private static final double AFTER_MIN = 120;
+    private static final double FOUND_WITHIN_MIN = 60;
+
+    final double rateLMin;
+    final double onsetMin;
+    final double endMin;
+    private final BalanceSink sink;
+    private @Nullable FlowFinding last;
+    private double foundMin = Double.NaN;
+    private double overMin = Double.NaN;
+    private int looks;
+    private int inside;
+    private boolean brokeOff;
+
+    /** Draws an inflow of 2 to 12 L/min for 20 to 60 min, shortened to so many litres. */
+    static VolumeTrial drawn(SiteModel site, long seed, double mostL) {
+        SplittableRandom random = new SplittableRandom(seed);
+        double rate = 2 + 10 * random.nextDouble();
+        double minutes = StrictMath.max(20, StrictMath.min(mostL / rate, 20 + 40 * random.nextDouble()));
+        return new VolumeTrial(site, seed, StrictMath.min(rate, mostL / minutes), minutes);
+    }
+
+    VolumeTrial(SiteModel site, long seed, double rateLMin, double minutes) {
+        this.rateLMin = rateLMin;
+        this.onsetMin = WARM_MIN + seed * 37 % 97 + 0.4;
+        this.endMin = onsetMin + minutes;
+        this.sink = new BalanceSink(site, List.of(new Action.InflowIntoSump(onsetMin, endMin, rateLMin, 0.9)), seed);
+        run();
+    }
+
+    private void run() {
+        sink.to(onsetMin, 1e18);
+        for (double t = onsetMin; t < endMin + AFTER_MIN && Double.isNaN(overMin); t += 0.25) {
+            sink.to(t, 1e18);
+            look(t);
+        }
+    }
+
+    private void look(double t) {
+        FlowFinding f = sink.finding("sump");
+        boolean in = f != null && f.verdict() == Verdict.UNPLANNED_INFLOW;
+        if (in) {
+            foundMin = Double.isNaN(foundMin) ? t : foundMin;
+            last = f;
+            if (t < endMin) {
+                looks++;
+                inside += holds(f, rateLMin * (t - onsetMin)) ? 1 : 0;
+            }
+        } else if (last != null && t >= endMin) {
+            overMin = t;
+        } else if (last != null) {
+            brokeOff = true;
+        }
+    }
+
+    private static boolean holds(FlowFinding f, double litres) {
+        return StrictMath.abs(f.volumeL() - litres) <= 2 * f.volumeSeL();
+    }
+
+    double truthL() {
+        return rateLMin * (endMin - onsetMin);
+    }
+
+    boolean missed() {
+        return last == null || foundMin - onsetMin > FOUND_WITHIN_MIN;
+    }
+
+    /** Whether the balance took it for over while it still ran. */
+    boolean brokeOff() {
+        return brokeOff;
+    }
+
+    /** Minutes that it was said to run on after its end. */
+    double runsOnMin() {
+        return (Double.isNaN(overMin) ? endMin + AFTER_MIN : overMin) - endMin;
+    }
+
+    /** What was said at the last; null where it was missed. */
+    @Nullable
+    FlowFinding said() {
+        return last;
+    }
+
+    boolean rangeHolds() {
+        return last != null && holds(last, truthL());
+    }
+
+    /** Share of the looks while it ran whose range held what had come in by then; NaN without any. */
+    double heldWhileRunning() {
+        return looks == 0 ? Double.NaN : inside / (double) looks;
+    }
+
+    @Override
+    public String toString() {
+        FlowFinding f = last;
+        return "%.1f L/min for %.0f min: %.0f L; said %s; found after %.1f, began %+.1f min; ran on %.1f min, held %.2f%s"
+                .formatted(
+                        rateLMin,
+                        endMin - onsetMin,
+                        truthL(),
+                        f == null ? "nothing" : "%.0f +/- %.0f L".formatted(f.volumeL(), 2 * f.volumeSeL()),
+                        foundMin - onsetMin,
+                        f == null || f.since() == null
+                                ? Double.NaN
+                                : java.time.Duration.between(BalanceSink.START, f.since()).toSeconds() / 60.0 - onsetMin,
+                        runsOnMin(),
+                        heldWhileRunning(),
+                        brokeOff ? ", broke off" : "");
+    }
+}

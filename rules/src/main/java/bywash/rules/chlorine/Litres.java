@@ -19,4 +19,9 @@ public record Litres(double lowL, double likelyL, double highL) {
         double l = StrictMath.max(0, litres);
         return new Litres(l, l, l);
     }
+
+    /** Both together, both at their low or at their high end. */
+    Litres plus(Litres other) {
+        return new Litres(lowL + other.lowL, likelyL + other.likelyL, highL + other.highL);
+    }
 }

@@ -253,7 +253,9 @@ public final class ResidualTracker {
     private String balanceWords() {
         if (balance.enteredL() >= 1) {
             Litres held = balance.systemL();
-            return "Balance: " + Figures.of(balance.enteredL(), 0) + " L came in, system holds "
+            Litres in = balance.entered();
+            return "Balance: " + Figures.of(in.likelyL(), 0) + " L (" + Figures.of(in.lowL(), 0) + " to "
+                    + Figures.of(in.highL(), 0) + " L) came in, system holds "
                     + Figures.of(held.likelyL(), 0) + " L (" + Figures.of(held.lowL(), 0) + " to "
                     + Figures.of(held.highL(), 0) + ")";
         }

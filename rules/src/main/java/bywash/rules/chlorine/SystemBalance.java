@@ -22,7 +22,7 @@ final class SystemBalance {
     private Litres systemL = Litres.of(1);
     private boolean spilling;
     private @Nullable Instant last;
-    private double endedL;
+    private Litres endedL = Litres.of(0);
 
     SystemBalance(LossRate loss) {
         this.loss = loss;
@@ -38,7 +38,7 @@ final class SystemBalance {
             settled = settled.after(loss, hours(before, at));
         }
         if (running.isEmpty() && settled.likelyMgL() < 1e-3) {
-            endedL = 0;
+            endedL = Litres.of(0);
         }
     }
 
@@ -70,7 +70,7 @@ final class SystemBalance {
             Residual added = inflow.adds(systemL, loss, spilling).after(loss, since);
             settled = plus(dilute(settled, inflow), added);
             endedAt.put(vessel, inflow.until());
-            endedL += inflow.litres().likelyL();
+            endedL = endedL.plus(inflow.litres());
         }
     }
 
@@ -139,11 +139,16 @@ final class SystemBalance {
     }
 
     /** Litres that came in since the system was last clean. */
+    Litres entered() {
+        Litres sum = endedL;
+        for (Inflow inflow : running.values()) {
+            sum = sum.plus(inflow.litres());
+        }
+        return sum;
+    }
+
     double enteredL() {
-        return endedL
-                + running.values().stream()
-                        .mapToDouble(i -> i.litres().likelyL())
-                        .sum();
+        return entered().likelyL();
     }
 
     Litres systemL() {

@@ -62,7 +62,8 @@ final class FindingWords {
 
     private FlowFinding moving(Vessel vessel, VesselFlow flow, Verdict verdict, Instant start, double nowMin) {
         double rate = flow.rateLMin();
-        double minutes = nowMin - flow.onsetMin();
+        boolean over = !Double.isNaN(flow.endMin());
+        double minutes = (over ? flow.endMin() : nowMin) - flow.onsetMin();
         Source source = rate > 0 ? source(vessel, flow) : new Source(UNKNOWN, "");
         String why = Sentence.of(
                 "Beyond noise and cycles: %+.1f +/- %.1f L/min for %.0f min. %s",
@@ -75,9 +76,10 @@ final class FindingWords {
                 flow.movedL(nowMin),
                 flow.movedSeL(nowMin),
                 at(start, flow.onsetMin()),
+                over ? at(start, flow.endMin()) : null,
                 source.id(),
-                overflowAt(vessel, flow, rate, start, nowMin),
-                dryAt(flow, rate, start, nowMin),
+                over ? null : overflowAt(vessel, flow, rate, start, nowMin),
+                over ? null : dryAt(flow, rate, start, nowMin),
                 why.strip());
     }
 

@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param rateLMin positive into the vessel, negative out of it
  * @param volumeL since {@code since}, positive in
  * @param since estimated onset; null while quiet
+ * @param until when it ended, told once at its end; null while it runs
  * @param source words for where it comes from: a reserve's id, {@code outside} or {@code unknown}
  * @param overflowAt when the vessel overflows at this rate; null when it does not
  * @param dryAt when it runs dry at this rate; null when it does not
@@ -24,10 +25,33 @@ public record FlowFinding(
         double volumeL,
         double volumeSeL,
         @Nullable Instant since,
+        @Nullable Instant until,
         String source,
         @Nullable Instant overflowAt,
         @Nullable Instant dryAt,
         String why) {
+
+    /** Of water that still runs, or of none. */
+    public FlowFinding(
+            String vessel,
+            Verdict verdict,
+            double rateLMin,
+            double rateSeLMin,
+            double volumeL,
+            double volumeSeL,
+            @Nullable Instant since,
+            String source,
+            @Nullable Instant overflowAt,
+            @Nullable Instant dryAt,
+            String why) {
+        this(
+                vessel, verdict, rateLMin, rateSeLMin, volumeL, volumeSeL, since, null, source, overflowAt, dryAt, why);
+    }
+
+    /** Litres moved either way, as a range of two standard errors. */
+    public Spread moved() {
+        return Spread.of(volumeL, volumeSeL);
+    }
 
     /** The decision. */
     public enum Verdict {

@@ -100,9 +100,9 @@ final class FoundFlow {
         return before;
     }
 
-    /** When it ended, as far as is known; NaN while nothing speaks for an end. */
+    /** When it ended; NaN while it is not known to have. */
     double endMin() {
-        return known == null ? Double.NaN : known.endMin();
+        return over && known != null ? known.endMin() : Double.NaN;
     }
 
     /** Signed. */

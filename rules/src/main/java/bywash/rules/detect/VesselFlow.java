@@ -22,6 +22,10 @@ final class VesselFlow {
     private static final double STEADY_SD_L_MIN = 0.05;
     private static final double STILL_AFTER_MIN = 20;
     private static final double RESTART_GRACE_MIN = 10;
+    private static final double BRIM_SIGMAS = 3;
+    /** So long after it stood at its brim a vessel's mean level tells nothing of what came in. */
+    private static final double BRIM_FORGOTTEN_MIN = 120;
+
     /** Pipes that empty or fill have done so this long after it was seen to slow down. */
     private static final double TAIL_MIN = 7;
 
@@ -51,6 +55,12 @@ final class VesselFlow {
     private double pumpOffMin = Double.NaN;
     private double pumpOffL;
     private double resumeMin = -1e9;
+    private double brimL = Double.POSITIVE_INFINITY;
+    private double brimMin = -1e9;
+    private @Nullable Past past;
+
+    /** A flow that was found and is over, or was left for something declared; signed litres. */
+    record Past(double fromMin, double untilMin, double litres, double seL) {}
 
     VesselFlow(double startNoiseL, Hold hold, Duration every, Pump pump) {
         this.pumpTold = pump == Pump.TOLD;
@@ -65,6 +75,12 @@ final class VesselFlow {
         this.book = new BedBook(hold.bedsL() > 0 ? hold.beds() : 0);
         this.pipesL = hold.pipesL();
         this.found = new FoundFlow(history, hold.bedsL() > 0);
+    }
+
+    /** The volume at which it overflows: what runs over there shows in no level. */
+    VesselFlow brim(double litres) {
+        brimL = litres;
+        return this;
     }
 
     void level(double tMin, double litres) {
@@ -174,7 +190,12 @@ final class VesselFlow {
             offsetL += slope * (p.tMin() - fedMin);
         }
         fedMin = p.tMin();
-        history.add(p.tMin(), p.volumeL());
+        if (p.volumeL() > brimL - BRIM_SIGMAS * guard.noiseL()) {
+            brimMin = p.tMin();
+            history.restart();
+        } else {
+            history.add(p.tMin(), p.volumeL());
+        }
         if (Double.isNaN(pumpOffMin)) {
             fill.inside(p.tMin(), p.volumeL());
             if (fill.learned()) {
@@ -216,6 +237,11 @@ final class VesselFlow {
 
     /** Forgets what moved so far: after a planned change the balance starts anew. */
     void rebase() {
+        if (holding()) {
+            double end = found.endMin();
+            past = new Past(
+                    found.onsetMin(), Double.isNaN(end) ? lastMin : end, found.litres(lastMin), found.litresSe(lastMin));
+        }
         hour.disturbed();
         interrupt();
         glr.clear();
@@ -353,8 +379,10 @@ final class VesselFlow {
         double slope = Double.isNaN(pumpOffMin) ? fill.fillLMin() : 0;
         Usual usual = new Usual(slope, StrictMath.max(STEADY_SD_L_MIN, fill.spreadLMin()), guard.noiseL());
         found.weigh(usual, standingSd(), nowMin);
-        if (bedsL > 0 && found.contradicted(nowMin, 0.5 * bedsL + 40, slow)) {
+        boolean brim = nowMin - brimMin < BRIM_FORGOTTEN_MIN;
+        if (bedsL > 0 && !brim && found.contradicted(nowMin, 0.5 * bedsL + 40, slow)) {
             fill.relearn();
+            motion = Motion.STEADY;
             rebase();
         }
     }
@@ -384,7 +412,18 @@ final class VesselFlow {
     }
 
     double movedSeL(double nowMin) {
-        return found.litresSe(nowMin);
+        return StrictMath.hypot(found.litresSe(nowMin), guard.noiseL());
+    }
+
+    /** When the flow ended, told once at its end; NaN while it runs. */
+    double endMin() {
+        return found.endMin();
+    }
+
+    /** The last flow that is over; null where there was none. */
+    @Nullable
+    Past past() {
+        return past;
     }
 
     double onsetMin() {

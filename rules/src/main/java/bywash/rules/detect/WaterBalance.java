@@ -48,7 +48,11 @@ public final class WaterBalance {
                         .map(Probe::every)
                         .orElseThrow();
                 boolean sump = vessel.role() == VesselRole.SUMP;
-                flows.put(vessel.id(), new VesselFlow(noiseL, sump ? hold : Hold.NONE, every, sump ? pump : Pump.NONE));
+                double brimL = vessel.shape()
+                        .volumeL(StrictMath.min(
+                                vessel.overflowMm(), vessel.shape().heightMm()));
+                VesselFlow flow = new VesselFlow(noiseL, sump ? hold : Hold.NONE, every, sump ? pump : Pump.NONE);
+                flows.put(vessel.id(), flow.brim(brimL));
             }
         }
         this.words = new FindingWords(site, flows);

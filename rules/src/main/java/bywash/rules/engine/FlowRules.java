@@ -49,9 +49,14 @@ final class FlowRules {
     }
 
     private static String message(AlarmKind kind, Vessel vessel, FlowFinding f) {
-        String litres = Figures.of(StrictMath.abs(f.volumeL()), 0) + " L";
+        String litres = f.moved().words();
         String rate = Figures.of(StrictMath.abs(f.rateLMin()), 1) + " L/min";
         String from = f.source().equals("unknown") || f.source().isEmpty() ? "" : " from " + f.source();
+        if (f.until() != null) {
+            return kind == AlarmKind.UNPLANNED_LOSS
+                    ? "The loss from " + vessel.id() + " has ended: " + litres + " left it in all"
+                    : "The inflow into " + vessel.id() + " has ended: " + litres + " came in" + from;
+        }
         return switch (kind) {
             case UNPLANNED_LOSS ->
                 "Water is leaving " + vessel.id() + " unplanned: " + rate + ", " + litres + " so far";
@@ -65,8 +70,13 @@ final class FlowRules {
         boolean loss = kind == AlarmKind.UNPLANNED_LOSS;
         Map<String, Object> values = new LinkedHashMap<>();
         values.put(loss ? "loss_l_min" : "inflow_l_min", Text.round(StrictMath.abs(f.rateLMin()), 1));
-        values.put("volume_l", Text.round(StrictMath.abs(f.volumeL()), 0));
+        values.put("volume_l", Text.round(f.moved().likelyL(), 0));
+        values.put("volume_low_l", Text.round(f.moved().lowL(), 0));
+        values.put("volume_high_l", Text.round(f.moved().highL(), 0));
         values.put("since", Objects.toString(f.since(), ""));
+        if (f.until() != null) {
+            values.put("until", f.until().toString());
+        }
         if (loss) {
             values.put("dry_at", Objects.toString(f.dryAt(), ""));
         } else {

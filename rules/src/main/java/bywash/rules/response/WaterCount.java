@@ -1,5 +1,6 @@
 package bywash.rules.response;
 
+import bywash.rules.chlorine.Litres;
 import bywash.rules.chlorine.LitresKnown;
 import bywash.rules.detect.FlowFinding;
 import java.time.Instant;
@@ -12,7 +13,7 @@ import java.util.TreeMap;
 
 /** Litres that came into and went out of each vessel, added up over the findings of an incident. */
 final class WaterCount {
-    private record Run(Instant since, double litres, String source, boolean declared) {}
+    private record Run(Instant since, boolean in, Litres litres, String source, boolean declared) {}
 
     private final TreeMap<String, List<Run>> runs = new TreeMap<>();
     private final TreeMap<String, LitresKnown> counts = new TreeMap<>();
@@ -27,13 +28,11 @@ final class WaterCount {
         if (!moves || since == null || finding.volumeL() == 0) {
             return;
         }
-        double known = counts.computeIfAbsent(finding.vessel(), v -> new LitresKnown())
-                .take(finding)
-                .likelyL();
-        double litres = finding.volumeL() < 0 ? -known : known;
+        Litres known = counts.computeIfAbsent(finding.vessel(), v -> new LitresKnown())
+                .take(finding);
         boolean declared = finding.verdict() == FlowFinding.Verdict.PLANNED;
         List<Run> of = runs.computeIfAbsent(finding.vessel(), v -> new ArrayList<>());
-        Run run = new Run(since, litres, finding.source(), declared);
+        Run run = new Run(since, finding.volumeL() > 0, known, finding.source(), declared);
         if (!of.isEmpty() && of.get(of.size() - 1).since.equals(since)) {
             of.set(of.size() - 1, run);
         } else {
@@ -46,7 +45,7 @@ final class WaterCount {
         return runs.values().stream()
                 .flatMap(List::stream)
                 .filter(r -> !r.declared)
-                .mapToDouble(Run::litres)
+                .mapToDouble(r -> r.in ? r.litres.likelyL() : -r.litres.likelyL())
                 .sum();
     }
 
@@ -56,13 +55,15 @@ final class WaterCount {
             for (Run run : entry.getValue()) {
                 words.add(String.format(
                         Locale.ROOT,
-                        "%s: %.0f L %s since %s%s%s",
+                        "%s: %.0f L (%.0f to %.0f L) %s since %s%s%s",
                         entry.getKey(),
-                        StrictMath.abs(run.litres),
-                        run.litres > 0 ? "in" : "out",
+                        run.litres.likelyL(),
+                        run.litres.lowL(),
+                        run.litres.highL(),
+                        run.in ? "in" : "out",
                         SiteTime.words(run.since, zone),
                         run.declared ? ", as declared" : "",
-                        run.litres > 0 && !run.source.isEmpty() ? ", from " + run.source : ""));
+                        run.in && !run.source.isEmpty() ? ", from " + run.source : ""));
             }
         }
         return words;

@@ -4,6 +4,8 @@ import bywash.ingest.recording.IsoTime;
 import bywash.rules.alarm.AlarmState;
 import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.detect.FlowFinding;
+import bywash.rules.detect.FlowFinding.Verdict;
+import bywash.rules.detect.Spread;
 import bywash.rules.engine.Snapshot;
 import bywash.rules.engine.VesselStatus;
 import com.fasterxml.jackson.core.JsonFactory;
@@ -14,19 +16,54 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /** What a replay adds up to: water moved, residual over time, incidents, alarm counts and rates. */
 public final class ReplayReport {
+    /** Sums of what was found, each flow with its last figures. */
     private static final class Litres {
-        private double inflow;
-        private double loss;
-        private double planned;
-        private double seen;
-        private @Nullable Instant since;
+        private final Map<Verdict, double[]> sums = new EnumMap<>(Verdict.class);
+        private @Nullable FlowFinding last;
+
+        void take(FlowFinding flow) {
+            FlowFinding before = last;
+            boolean moves = flow.since() != null;
+            if (before != null && (!moves || !Objects.equals(before.since(), flow.since()))) {
+                book(before);
+            }
+            last = moves ? flow : null;
+        }
+
+        private void book(FlowFinding flow) {
+            Spread moved = flow.moved();
+            double[] sum = sums.computeIfAbsent(kind(flow.verdict()), kind -> new double[3]);
+            sum[0] += moved.lowL();
+            sum[1] += moved.likelyL();
+            sum[2] += moved.highL();
+        }
+
+        private static Verdict kind(Verdict verdict) {
+            return verdict == Verdict.LINE_NOT_SHUT ? Verdict.UNPLANNED_INFLOW : verdict;
+        }
+
+        void write(JsonGenerator json, String name, Verdict kind) throws IOException {
+            double[] sum = sums.getOrDefault(kind, new double[3]);
+            json.writeNumberField(name + "_l", Math.round(sum[1]));
+            json.writeNumberField(name + "_low_l", Math.round(sum[0]));
+            json.writeNumberField(name + "_high_l", Math.round(sum[2]));
+        }
+
+        void finish() {
+            if (last != null) {
+                book(last);
+                last = null;
+            }
+        }
     }
 
     private final Map<String, Litres> vessels = new TreeMap<>();
@@ -53,28 +90,9 @@ public final class ReplayReport {
         residual.add(at, s.residual());
         for (VesselStatus vessel : s.vessels()) {
             if (vessel.flow() != null) {
-                add(vessels.computeIfAbsent(vessel.vessel().id(), id -> new Litres()), vessel.flow());
+                vessels.computeIfAbsent(vessel.vessel().id(), id -> new Litres())
+                        .take(vessel.flow());
             }
-        }
-    }
-
-    private static void add(Litres litres, FlowFinding flow) {
-        if (flow.since() == null) {
-            litres.since = null;
-            return;
-        }
-        if (!flow.since().equals(litres.since)) {
-            litres.since = flow.since();
-            litres.seen = 0;
-        }
-        double now = Math.abs(flow.volumeL());
-        double more = now - litres.seen;
-        litres.seen = now;
-        switch (flow.verdict()) {
-            case UNPLANNED_INFLOW, LINE_NOT_SHUT -> litres.inflow += more;
-            case UNPLANNED_LOSS -> litres.loss += more;
-            case PLANNED -> litres.planned += more;
-            case LEARNING, QUIET, DRAIN_DOWN -> litres.seen = 0;
         }
     }
 
@@ -98,9 +116,10 @@ public final class ReplayReport {
         json.writeObjectFieldStart("vessels");
         for (Map.Entry<String, Litres> entry : vessels.entrySet()) {
             json.writeObjectFieldStart(entry.getKey());
-            json.writeNumberField("inflow_l", Math.round(entry.getValue().inflow));
-            json.writeNumberField("loss_l", Math.round(entry.getValue().loss));
-            json.writeNumberField("planned_l", Math.round(entry.getValue().planned));
+            entry.getValue().finish();
+            entry.getValue().write(json, "inflow", Verdict.UNPLANNED_INFLOW);
+            entry.getValue().write(json, "loss", Verdict.UNPLANNED_LOSS);
+            entry.getValue().write(json, "planned", Verdict.PLANNED);
             json.writeEndObject();
         }
         json.writeEndObject();

@@ -4,6 +4,7 @@ import bywash.rules.detect.FlowFinding;
 import bywash.rules.detect.FlowFinding.Verdict;
 import bywash.samples.simulation.Action;
 import bywash.samples.simulation.SiteModel;
+import java.time.Duration;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 final class VolumeTrial {
     private static final double WARM_MIN = 720;
     private static final double AFTER_MIN = 120;
+    private static final double LOOK_MIN = 1.0 / 12;
     private static final double FOUND_WITHIN_MIN = 60;
 
     final double rateLMin;
@@ -43,7 +45,7 @@ final class VolumeTrial {
 
     private void run() {
         sink.to(onsetMin, 1e18);
-        for (double t = onsetMin; t < endMin + AFTER_MIN && Double.isNaN(overMin); t += 0.25) {
+        for (double t = onsetMin; t < endMin + AFTER_MIN && Double.isNaN(overMin); t += LOOK_MIN) {
             sink.to(t, 1e18);
             look(t);
         }
@@ -115,7 +117,7 @@ final class VolumeTrial {
                         foundMin - onsetMin,
                         f == null || f.since() == null
                                 ? Double.NaN
-                                : java.time.Duration.between(BalanceSink.START, f.since()).toSeconds() / 60.0 - onsetMin,
+                                : Duration.between(BalanceSink.START, f.since()).toSeconds() / 60.0 - onsetMin,
                         runsOnMin(),
                         heldWhileRunning(),
                         brokeOff ? ", broke off" : "");

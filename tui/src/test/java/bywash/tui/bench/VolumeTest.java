@@ -1,0 +1,54 @@
+package bywash.tui.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bywash.rules.detect.FlowFinding;
+import bywash.samples.simulation.SiteModel;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The litres of an inflow against what the simulation let in; minutes allowed were set after a look at the benchmark. */
+class VolumeTest {
+    private static SiteModel site(String name) {
+        SiteModel site = VolumeBenchmark.sites().get(name);
+        assertNotNull(site, name);
+        return site;
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "no siphons, 2, 60, 701, 6",
+        "no siphons, 6, 40, 702, 4",
+        "no siphons, 11, 22, 703, 4",
+        "three beds, 3, 50, 704, 25",
+        "three beds, 7, 35, 705, 15",
+        "three beds, 10, 25, 706, 15",
+        "Larkfield, 3, 50, 707, 25",
+        "Larkfield, 8, 30, 708, 15",
+        "Larkfield, 11, 22, 709, 15"
+    })
+    void theRangeHoldsWhatCameInAndTheEndIsFound(String name, double rate, double minutes, long seed, double within) {
+        VolumeTrial trial = new VolumeTrial(site(name), seed, rate, minutes);
+        FlowFinding said = trial.said();
+        assertNotNull(said, "not found");
+        assertTrue(trial.rangeHolds(), trial.toString());
+        assertFalse(trial.brokeOff(), trial.toString());
+        assertTrue(trial.runsOnMin() <= within, trial.toString());
+        assertEquals(trial.truthL(), said.volumeL(), 0.4 * trial.truthL(), trial.toString());
+        assertTrue(2 * said.volumeSeL() < 0.8 * trial.truthL(), "a range that says nothing: " + trial);
+        assertNotNull(said.until(), "the end is told once");
+        assertNull(said.overflowAt(), "what has ended overflows nothing");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"no siphons, 711", "Larkfield, 712"})
+    void whileItRunsOverTheEdgeAnInflowIsNotTakenForOver(String name, long seed) {
+        VolumeTrial trial = new VolumeTrial(site(name), seed, 8, 90);
+        assertFalse(trial.brokeOff(), trial.toString());
+        assertTrue(trial.heldWhileRunning() > 0.9, trial.toString());
+    }
+}

@@ -86,24 +86,22 @@ final class FindingWords {
     FlowFinding declared(
             Vessel vessel, TopUpWatch watch, Verdict verdict, boolean target, Instant start, double nowMin) {
         double sign = target ? 1 : -1;
-        double minutes = nowMin - watch.startMin();
         double rate = StrictMath.max(0, watch.rateLMin());
-        double litres = watch.ended() ? rate * minutes : watch.enteredL();
+        double litres = watch.ended() ? watch.openL(nowMin) : watch.enteredL();
+        double se = watch.ended() ? watch.openSeL(nowMin) : watch.enteredSeL();
         VesselFlow flow = flows.get(vessel.id());
         Instant overflowAt = flow == null || !target ? null : overflowAt(vessel, flow, rate, start, nowMin);
         String why = watch.ended()
-                ? "The top-up was ended; the balance checks that the line is shut. "
-                        + watch.view().confirmation()
+                ? "The top-up was ended; the balance checks that the line is shut. " + watch.words()
                 : Sentence.of(
-                        "Declared top-up: %.0f L of %.0f L.",
-                        litres, watch.view().plannedL());
+                        "Declared top-up: %s of %.0f L.", Spread.of(litres, se).words(), watch.plannedL());
         return new FlowFinding(
                 vessel.id(),
                 verdict,
                 sign * rate,
                 finite(watch.rateSeLMin()),
                 sign * litres,
-                finite(watch.rateSeLMin()) * minutes,
+                se,
                 at(start, watch.startMin()),
                 watch.source(),
                 overflowAt,

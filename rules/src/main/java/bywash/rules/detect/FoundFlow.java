@@ -51,6 +51,11 @@ final class FoundFlow {
         begin(new Prior(fromMin, 25, 10, rateLMin, 0.45), fromMin);
     }
 
+    /** A flow that is known to have begun, or gone on, just then. */
+    void beginKnown(double fromMin, double rateLMin) {
+        begin(new Prior(fromMin, 0, 0, rateLMin, 0.5), fromMin);
+    }
+
     private void begin(Prior thought, double fromMin) {
         prior = thought;
         onsetMin = fromMin;

@@ -101,8 +101,16 @@ final class HourlyChange {
         return calmMinutes >= SPREAD_KNOWN_MIN ? StrictMath.sqrt(varianceL2) : Double.NaN;
     }
 
-    /** How long before now the older mean begins and the newer one lies, minutes. */
-    double middleMin() {
-        return meanMin / 2.0;
+    /**
+     * How much of an amount that came at {@code tMin} the change at {@code nowMin} shows, 0 to 1: the means lag, so that what
+     * came within the last minutes shows in part only, and what came an hour ago fades out of it in the same way.
+     */
+    double share(double tMin, double nowMin) {
+        double whole = StrictMath.floor(nowMin); // the minute that runs is in no mean yet
+        return StrictMath.max(0, seen(whole - tMin) - seen(whole - APART_MIN - tMin));
+    }
+
+    private double seen(double minutesAgo) {
+        return StrictMath.max(0, StrictMath.min(1, minutesAgo / meanMin));
     }
 }

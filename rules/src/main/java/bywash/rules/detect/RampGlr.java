@@ -167,6 +167,11 @@ final class RampGlr {
         return fit;
     }
 
+    /** A slope that is not asked for any more. */
+    void unmark(SlopeFit fit) {
+        fits.remove(fit);
+    }
+
     /** The candidate with the greatest likelihood of a ramp in the given direction; null where there is none. */
     @Nullable
     Candidate best(boolean in, double standingSdLMin) {

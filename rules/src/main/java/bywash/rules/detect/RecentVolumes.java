@@ -47,4 +47,17 @@ final class RecentVolumes {
         }
         return least;
     }
+
+    /** The mean of the last {@value #FEWEST}; NaN without any. */
+    double meanL() {
+        double sum = 0;
+        int skip = StrictMath.max(0, points.size() - FEWEST);
+        int n = points.size() - skip;
+        for (Point each : points) {
+            if (skip-- <= 0) {
+                sum += each.volumeL();
+            }
+        }
+        return n > 0 ? sum / n : Double.NaN;
+    }
 }

@@ -9,7 +9,8 @@ import org.jspecify.annotations.Nullable;
  *
  * @param endedAt when the grower ended it; null while it runs
  * @param enteredL what the balance says has come in so far, L
- * @param confirmation words on whether the line is shut, empty until known
+ * @param enteredSeL one standard error of that, L
+ * @param confirmation words: while it runs, that nothing comes; once ended, whether the line is shut; empty until known
  */
 public record TopUp(
         String vessel,
@@ -19,4 +20,9 @@ public record TopUp(
         Instant startedAt,
         @Nullable Instant endedAt,
         double enteredL,
-        String confirmation) {}
+        double enteredSeL,
+        String confirmation) {
+    public Spread entered() {
+        return Spread.of(enteredL, enteredSeL);
+    }
+}

@@ -22,6 +22,7 @@ final class VesselFlow {
     private static final double STEADY_SD_L_MIN = 0.05;
     private static final double STILL_AFTER_MIN = 20;
     private static final double RESTART_GRACE_MIN = 10;
+    private static final int PASTS_KEPT = 6;
     private static final double BRIM_SIGMAS = 3;
     /** So long after it stood at its brim a vessel's mean level tells nothing of what came in. */
     private static final double BRIM_FORGOTTEN_MIN = 120;
@@ -57,10 +58,11 @@ final class VesselFlow {
     private double resumeMin = -1e9;
     private double brimL = Double.POSITIVE_INFINITY;
     private double brimMin = -1e9;
-    private @Nullable Past past;
+    private final ArrayDeque<Past> pasts = new ArrayDeque<>();
+    private boolean plannedRuns;
 
     /** A flow that was found and is over, or was left for something declared; signed litres. */
-    record Past(double fromMin, double untilMin, double litres, double seL) {}
+    record Past(double fromMin, double untilMin, double litres, double seL, double rateLMin) {}
 
     VesselFlow(double startNoiseL, Hold hold, Duration every, Pump pump) {
         this.pumpTold = pump == Pump.TOLD;
@@ -108,7 +110,7 @@ final class VesselFlow {
 
     private void interrupt() {
         pending.clear();
-        fill.ended(guard.noiseL(), holding());
+        fill.ended(guard.noiseL(), holding() || plannedRuns);
         glr.restart();
         history.restart();
         fedMin = Double.NaN;
@@ -123,10 +125,10 @@ final class VesselFlow {
         if (suspended(p.tMin())) {
             return;
         }
-        slow.add(p.tMin(), p.volumeL(), holding());
-        hour.add(p.tMin(), p.volumeL(), motion == Motion.STEADY);
+        slow.add(p.tMin(), p.volumeL(), holding() || plannedRuns);
+        hour.add(p.tMin(), p.volumeL(), motion == Motion.STEADY && !plannedRuns);
         if (bedsL > 0 && fill.learned() && Double.isNaN(pumpOffMin) && everyMin <= RESOLVES_DRAINS_MIN) {
-            drains.sample(p, recent, fill.fillLMin(), guard.noiseL(), holding());
+            drains.sample(p, recent, fill.fillLMin(), guard.noiseL(), holding() || plannedRuns);
         }
         double lookBack = fill.lookBackMin(guard.noiseL());
         Point earlier = recent.earlier(lookBack);
@@ -208,6 +210,11 @@ final class VesselFlow {
         }
     }
 
+    /** Whether water moves that was found here and that nobody declared. */
+    boolean undeclared() {
+        return holding() && !plannedRuns;
+    }
+
     private boolean holding() {
         return motion == Motion.IN || motion == Motion.OUT;
     }
@@ -232,15 +239,23 @@ final class VesselFlow {
     /** Water is let in as planned from here on, or no more. */
     void planned(boolean running) {
         rebase();
+        plannedRuns = running;
         book.moving(running);
     }
 
     /** Forgets what moved so far: after a planned change the balance starts anew. */
     void rebase() {
-        if (holding()) {
+        if (undeclared()) {
             double end = found.endMin();
-            past = new Past(
-                    found.onsetMin(), Double.isNaN(end) ? lastMin : end, found.litres(lastMin), found.litresSe(lastMin));
+            pasts.addLast(new Past(
+                    found.onsetMin(),
+                    Double.isNaN(end) ? lastMin : end,
+                    movedL(lastMin),
+                    movedSeL(lastMin),
+                    found.rateLMin()));
+            if (pasts.size() > PASTS_KEPT) {
+                pasts.removeFirst();
+            }
         }
         hour.disturbed();
         interrupt();
@@ -257,6 +272,12 @@ final class VesselFlow {
 
     /** Starts measuring a rate from this moment. */
     SlopeFit mark(double tMin) {
+        return glr.mark(tMin);
+    }
+
+    /** Starts another in the place of one. */
+    SlopeFit markAnew(SlopeFit old, double tMin) {
+        glr.unmark(old);
         return glr.mark(tMin);
     }
 
@@ -354,7 +375,7 @@ final class VesselFlow {
     }
 
     /** Error of the learned slope itself, L/min. */
-    private double standingSd() {
+    double standingSd() {
         return StrictMath.max(STEADY_SD_L_MIN, 0.6 * fill.cautiousSpreadLMin());
     }
 
@@ -423,7 +444,23 @@ final class VesselFlow {
     /** The last flow that is over; null where there was none. */
     @Nullable
     Past past() {
-        return past;
+        return pasts.peekLast();
+    }
+
+    /** Those kept, oldest first. */
+    Iterable<Past> pasts() {
+        return pasts;
+    }
+
+    /** The mean of the last few volumes, L; NaN without any. */
+    double recentL() {
+        return recent.meanL();
+    }
+
+    /** A flow whose beginning is known is followed from here on; signed. */
+    void follow(double fromMin, double rateLMin) {
+        motion = rateLMin > 0 ? Motion.IN : Motion.OUT;
+        found.beginKnown(fromMin, rateLMin);
     }
 
     double onsetMin() {

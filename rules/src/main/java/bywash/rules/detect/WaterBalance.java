@@ -121,7 +121,8 @@ public final class WaterBalance {
 
     /** The hourly balance of each vessel with a level probe and of all together; empty before the first tick. */
     public List<BalanceLine> lines() {
-        return now == null ? List.of() : book.lines(minutes(now));
+        Instant start = origin;
+        return now == null || start == null ? List.of() : book.lines(start, minutes(now));
     }
 
     /** What is known of a vessel; null where it has no level probe or no tick has come. */
@@ -166,14 +167,14 @@ public final class WaterBalance {
             Vessel vessel, VesselFlow flow, TopUpWatch watch, Instant start, double nowMin) {
         boolean target = vessel.id().equals(watch.vessel());
         Line line = watch.line();
-        if (line == Line.SHUT) {
+        if (!line.explains()) {
             return null;
         }
         if (!target && line == Line.CHECKING && flow.motion() != Motion.OUT) {
             return null;
         }
         Verdict verdict = switch (line) {
-            case RUNNING, CHECKING, SHUT -> Verdict.PLANNED;
+            case RUNNING, IDLE, CHECKING, SHUT -> Verdict.PLANNED;
             case OVERRUN, OPEN -> target ? Verdict.LINE_NOT_SHUT : Verdict.PLANNED;
         };
         return words.declared(vessel, watch, verdict, target, start, nowMin);

@@ -2,6 +2,8 @@ package bywash.rules.detect;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bywash.rules.detect.FlowFinding.Verdict;
@@ -54,10 +56,57 @@ class BalanceBookTest {
         site.run(10);
         site.release(0);
         site.run(15);
-        assertEquals(30, line("sump").unexplainedL(), 3);
-        assertEquals(-30, line("reserve").unexplainedL(), 3);
-        assertEquals(0, line(BalanceLine.SYSTEM).unexplainedL(), 3);
+        assertEquals(30, line("sump").foundL(), 3);
+        assertEquals(-30, line("reserve").foundL(), 3);
+        for (String subject : new String[] {"sump", "reserve", BalanceLine.SYSTEM}) {
+            assertEquals(0, line(subject).unexplainedL(), 3, line(subject).toString());
+        }
+        assertEquals(0, line(BalanceLine.SYSTEM).changeL(), 3);
     }
+
+    @Test
+    void whatAnAlarmTellsOfAndThePageSayTheSameLitresAllAlong() {
+        site.sumpFlowLMin = 5;
+        site.until("sump", Verdict.UNPLANNED_INFLOW, 10);
+        for (int i = 0; i < 60; i++) {
+            site.run(0.5);
+            Moved moved = line("sump").moved();
+            assertNotNull(moved);
+            assertEquals(site.finding("sump").volumeL(), moved.litres(), 1e-9);
+            assertEquals(site.finding("sump").since(), moved.since());
+            assertEquals(0, line("sump").unexplainedL(), 5, line("sump").toString());
+        }
+        double in = site.sumpL - 400;
+        site.sumpFlowLMin = 0;
+        site.until("sump", Verdict.QUIET, 10);
+        for (int i = 0; i < 100; i++) {
+            site.run(1);
+            Moved moved = line("sump").moved();
+            assertNotNull(moved);
+            assertNotNull(moved.until());
+            assertEquals(in, moved.litres(), 2 * moved.seL() + 1);
+            assertEquals(0, line("sump").unexplainedL(), 8, line("sump").toString());
+        }
+        site.run(60);
+        assertNull(line("sump").moved());
+    }
+
+    @Test
+    void aTopUpInProgressLeavesNothingUnexplained() {
+        site.topUp(120, 20);
+        site.release(6);
+        for (int i = 0; i < 40; i++) {
+            site.run(0.5);
+            assertEquals(0, line("sump").unexplainedL(), 6, line("sump").toString());
+            assertEquals(0, line("reserve").unexplainedL(), 6, line("reserve").toString());
+        }
+        site.release(0);
+        site.endTopUp();
+        for (int i = 0; i < 90; i++) {
+            site.run(1);
+            assertEquals(0, line("sump").unexplainedL(), 6, line("sump").toString());
+            assertNull(line("sump").moved(), "what was declared was not found");
+        }    }
 
     @Test
     void aDeclaredTopUpExplainsWhatItBrought() {

@@ -39,9 +39,19 @@ public final class BalanceView {
         boolean system = line.subject().equals(BalanceLine.SYSTEM);
         String holds = system ? "all level probes together: " : "holds ";
         out.add(Passage.plain(line.subject(), holds + units.volume(line.litres()) + (system ? others(frame) : "")));
-        out.add(Passage.plain("Last hour", change(line, units)));
-        out.add(unexplained(line, units));
         FlowFinding flow = system ? null : flow(line.subject(), frame);
+        Passage moved = system ? null : MovedWords.of(line, flow, frame);
+        boolean moving = system ? frame.snapshot().balance().stream().anyMatch(l -> moves(l, frame)) : moves(line, frame);
+        if (moved != null) {
+            out.add(moved);
+        }
+        if (!moving) {
+            out.add(Passage.plain("Last hour", change(line, units)));
+        }
+        out.add(
+                flow != null && flow.verdict() == FlowFinding.Verdict.PLANNED && line.moved() == null
+                        ? Passage.plain("Balance", "goes as declared; what is left over is judged once it has ended")
+                        : unexplained(line, moving, units));
         if (flow != null && !flow.why().isEmpty()) {
             out.add(Passage.plain("Now", flow.why()));
         }
@@ -50,21 +60,35 @@ public final class BalanceView {
         }
     }
 
+    /** Whether water has lately moved, so that the hour's means, which lag behind, are no figure to show beside it. */
+    private static boolean moves(BalanceLine line, Frame frame) {
+        FlowFinding flow = flow(line.subject(), frame);
+        boolean declared = flow != null
+                && (flow.verdict() == FlowFinding.Verdict.PLANNED || flow.verdict() == FlowFinding.Verdict.LINE_NOT_SHUT);
+        return line.moved() != null || declared;
+    }
+
     /** The last hour of a vessel and of all together in a sentence; empty where no balance is kept. */
     public static String words(String subject, Frame frame) {
         DisplayUnits units = new DisplayUnits(frame.snapshot().site().units());
         List<BalanceLine> lines = frame.snapshot().balance();
-        if (lines.stream()
-                .noneMatch(l -> l.subject().equals(subject) && !l.subject().equals(BalanceLine.SYSTEM))) {
+        BalanceLine own = lines.stream()
+                .filter(l -> l.subject().equals(subject) && !l.subject().equals(BalanceLine.SYSTEM))
+                .findFirst()
+                .orElse(null);
+        if (own == null) {
             return "";
         }
-        return lines.stream()
+        Passage moved = MovedWords.of(own, flow(subject, frame), frame);
+        String beyond = moved == null ? "Unexplained" : "Unexplained beyond that";
+        String rest = lines.stream()
                 .filter(l -> l.subject().equals(subject) || l.subject().equals(BalanceLine.SYSTEM))
                 .filter(l -> !Double.isNaN(l.unexplainedL()))
                 .map(l -> l.subject() + " " + units.change(l.unexplainedL())
                         + (Double.isNaN(l.seL()) ? "" : " +/- " + units.smallVolume(l.seL())))
                 .collect(Collectors.collectingAndThen(
-                        Collectors.joining(", "), w -> w.isEmpty() ? w : "Unexplained in the last hour: " + w + "."));
+                        Collectors.joining(", "), w -> w.isEmpty() ? w : beyond + " in the last hour: " + w + "."));
+        return moved == null ? rest : (moved.text() + ". " + rest).strip();
     }
 
     private static String others(Frame frame) {
@@ -93,18 +117,20 @@ public final class BalanceView {
                 + units.change(line.usualL());
     }
 
-    private static Passage unexplained(BalanceLine line, DisplayUnits units) {
+    private static Passage unexplained(BalanceLine line, boolean moving, DisplayUnits units) {
         double litres = line.unexplainedL();
+        String beyond = moving ? " beyond that" : "";
         if (Double.isNaN(litres)) {
             return Passage.plain("Balance", "not known yet");
         }
         if (Double.isNaN(line.seL())) {
-            return Passage.plain("Balance", units.change(litres) + " unexplained, its error is not learned yet");
+            return Passage.plain(
+                    "Balance", units.change(litres) + " unexplained" + beyond + ", its error is not learned yet");
         }
         boolean loud = Math.abs(litres) > LOUD_SES * line.seL();
         String judged = loud ? ": more than chance" : ": within its error";
-        String text = units.change(litres) + " unexplained, +/- " + units.smallVolume(line.seL()) + " (standard error)"
-                + judged;
+        String text = units.change(litres) + " unexplained" + beyond + ", +/- " + units.smallVolume(line.seL())
+                + " (standard error)" + judged;
         return new Passage("Balance", (loud ? "! " : "") + text, loud ? Tone.WARNING : Tone.PLAIN);
     }
 

@@ -1,5 +1,6 @@
 package bywash.tui.view;
 
+import bywash.rules.detect.Spread;
 import bywash.rules.site.Band;
 import bywash.rules.site.Quantity;
 import bywash.rules.site.Units;
@@ -15,6 +16,12 @@ public record DisplayUnits(Units units) {
 
     public String volume(double litres) {
         return withUnit(us() ? litres / L_PER_GALLON : litres, 0, volumeUnit());
+    }
+
+    /** An estimate with its range, such as {@code 280 L (250 to 310 L)}. */
+    public String spread(Spread litres) {
+        String low = volume(litres.lowL());
+        return volume(litres.likelyL()) + " (" + low.substring(0, low.indexOf(' ')) + " to " + volume(litres.highL()) + ")";
     }
 
     /** A small volume, to a tenth. */

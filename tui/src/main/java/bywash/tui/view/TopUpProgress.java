@@ -14,7 +14,7 @@ import java.util.List;
  * @param timeShare of the planned time likewise
  * @param volume how much has entered and how much is to come
  * @param time how long it runs and how long is left
- * @param shut whether the line is shut, in words; empty while it runs
+ * @param shut whether the line is shut, in words; while it runs only where nothing comes
  */
 public record TopUpProgress(
         boolean running, String what, double volumeShare, double timeShare, String volume, String time, String shut) {
@@ -39,7 +39,7 @@ public record TopUpProgress(
                 share(ran / topUp.plannedTime().toMillis()),
                 volume(topUp, units, ended == null),
                 ended == null ? timeLeft(topUp, frame.at()) : "ran " + Words.span(topUp.startedAt(), ended),
-                ended == null ? "" : shut(topUp));
+                ended == null ? topUp.confirmation() : shut(topUp));
     }
 
     /** The lines of a page on it. */
@@ -61,8 +61,10 @@ public record TopUpProgress(
         DisplayUnits units = new DisplayUnits(frame.snapshot().site().units());
         Instant ended = topUp.endedAt();
         if (ended == null) {
-            return "TOP-UP into " + topUp.vessel() + " from " + topUp.source() + ": " + volume(topUp, units, true)
-                    + "; " + timeLeft(topUp, frame.at());
+            String how = topUp.confirmation().isEmpty()
+                    ? volume(topUp, units, true) + "; " + timeLeft(topUp, frame.at())
+                    : topUp.confirmation() + ".";
+            return "TOP-UP into " + topUp.vessel() + " from " + topUp.source() + ": " + how;
         }
         String when = Words.clock(ended, frame.at(), frame.snapshot().site().timeZone());
         return "Top-up ended " + when + ". " + shut(topUp) + ".";
@@ -77,7 +79,7 @@ public record TopUpProgress(
         String left = toCome >= 0
                 ? units.volume(toCome) + (running ? " to go" : " less than planned")
                 : "OVER by " + units.volume(-toCome) + (running ? ", shut the valve" : "");
-        return units.volume(topUp.enteredL()) + " of " + units.volume(topUp.plannedL()) + ", " + left;
+        return units.spread(topUp.entered()) + " of " + units.volume(topUp.plannedL()) + ", " + left;
     }
 
     private static String timeLeft(TopUp topUp, Instant now) {

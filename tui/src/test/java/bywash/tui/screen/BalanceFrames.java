@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
 final class BalanceFrames {
     private BalanceFrames() {}
 
-    private static final BalanceLine RESERVE = new BalanceLine("reserve", 817, -0.1, 0, 0, 0.4, 0.35);
+    private static final BalanceLine RESERVE = new BalanceLine("reserve", 817, -0.1, 0, 0, 0, 0.4, 0.35, null);
 
     /** Quiet, long learned. */
     static Frame quiet() {
@@ -25,9 +25,9 @@ final class BalanceFrames {
                 Frames.quiet(),
                 null,
                 List.of(
-                        new BalanceLine("sump", 395, -2.1, 0, -0.8, 4.1, 0.9),
+                        new BalanceLine("sump", 395, -2.1, 0, 0, -0.8, 4.1, 0.9, null),
                         RESERVE,
-                        new BalanceLine("system", 1212, -2.2, 0, -0.8, 4.1, 0.9)),
+                        new BalanceLine("system", 1212, -2.2, 0, 0, -0.8, 4.1, 0.9, null)),
                 finding(Verdict.QUIET, 0, "The level does what its known cycles explain."));
     }
 
@@ -37,9 +37,9 @@ final class BalanceFrames {
                 Frames.valveOpen(),
                 null,
                 List.of(
-                        new BalanceLine("sump", 604, 30.2, 0, -0.8, 4.1, 0.9),
+                        new BalanceLine("sump", 604, 30.2, 0, 0, -0.8, 4.1, 0.9, null),
                         RESERVE,
-                        new BalanceLine("system", 1421, 30.1, 0, -0.8, 4.1, 0.9)),
+                        new BalanceLine("system", 1421, 30.1, 0, 0, -0.8, 4.1, 0.9, null)),
                 Frames.valveOpen().snapshot().vessels().get(0).flow());
     }
 
@@ -49,9 +49,9 @@ final class BalanceFrames {
                 Frames.quiet(),
                 null,
                 List.of(
-                        new BalanceLine("sump", 395, Double.NaN, 0, 0, Double.NaN, 18),
-                        new BalanceLine("reserve", 817, Double.NaN, 0, 0, Double.NaN, 0.35),
-                        new BalanceLine("system", 1212, Double.NaN, 0, 0, Double.NaN, 18)),
+                        new BalanceLine("sump", 395, Double.NaN, 0, 0, 0, Double.NaN, 18, null),
+                        new BalanceLine("reserve", 817, Double.NaN, 0, 0, 0, Double.NaN, 0.35, null),
+                        new BalanceLine("system", 1212, Double.NaN, 0, 0, 0, Double.NaN, 18, null)),
                 finding(
                         Verdict.LEARNING,
                         0,
@@ -64,7 +64,7 @@ final class BalanceFrames {
                 shut ? "Line shut: 0.0 +/- 0.3 L/min over 5 min" : "The line is not shut: 1.4 +/- 0.4 L/min still run";
         Instant start = Frames.NOW.minus(Duration.ofMinutes(46));
         Instant end = Frames.NOW.minus(Duration.ofMinutes(6));
-        TopUp topUp = new TopUp("sump", "reserve", 160, Duration.ofMinutes(40), start, end, 158, words);
+        TopUp topUp = new TopUp("sump", "reserve", 160, Duration.ofMinutes(40), start, end, 158, 1.6, words);
         FlowFinding flow = shut
                 ? finding(Verdict.QUIET, 0, "The level does what its known cycles explain.")
                 : finding(
@@ -76,9 +76,9 @@ final class BalanceFrames {
                 Frames.quiet(),
                 topUp,
                 List.of(
-                        new BalanceLine("sump", 556 + more, 157.1 + more, 158, -0.8, 4.1, 0.9),
-                        new BalanceLine("reserve", 659 - more, -158.1 - more, -158, 0, 0.4, 0.35),
-                        new BalanceLine("system", 1215, -1.0, 0, -0.8, 4.1, 0.9)),
+                        new BalanceLine("sump", 556 + more, 157.1 + more, 158, 0, -0.8, 4.1, 0.9, null),
+                        new BalanceLine("reserve", 659 - more, -158.1 - more, -158, 0, 0, 0.4, 0.35, null),
+                        new BalanceLine("system", 1215, -1.0, 0, 0, -0.8, 4.1, 0.9, null)),
                 flow);
     }
 

@@ -209,7 +209,7 @@ final class Frames {
     }
 
     static Frame topUpRunning() {
-        TopUp topUp = new TopUp("sump", "reserve", 160, Duration.ofMinutes(40), at(-20), null, 81, "");
+        TopUp topUp = new TopUp("sump", "reserve", 160, Duration.ofMinutes(40), at(-20), null, 81, 1.6, "");
         FlowFinding in = new FlowFinding("sump", Verdict.PLANNED, 4, 0.3, 81, 4, at(-20), "reserve", null, null, "");
         FlowFinding out = new FlowFinding("reserve", Verdict.PLANNED, -4, 0.3, -81, 4, at(-20), "", null, null, "");
         List<VesselStatus> vessels = List.of(
@@ -247,7 +247,8 @@ final class Frames {
                 at(-46),
                 at(-6),
                 158,
-                "Line shut: 0.0 +/- 0.3 L/min over 5 min");
+                1.6,
+                "Line shut: 0.0 +/- 0.3 L/min over 5 min; 158 L (155 to 161 L) came in");
         return frame(site(Units.METRIC), healthy(), still(), clean(), List.of(), topUp);
     }
 

@@ -94,11 +94,11 @@ final class BalanceBook {
         }
     }
 
-    private static double shownL(ArrayDeque<Declared> booked, String vessel, HourlyChange hour, double nowMin) {
+    private static double shownL(ArrayDeque<Declared> booked, String vessel, HourlyChange hour) {
         double total = 0;
         for (Declared each : booked) {
             if (each.vessel().equals(vessel)) {
-                total += each.litres() * hour.share(each.tMin(), nowMin);
+                total += each.litres() * hour.share(each.tMin());
             }
         }
         return total;
@@ -128,12 +128,12 @@ final class BalanceBook {
                 && StrictMath.abs(p.fromMin() - topUp.startMin()) < SAME_MIN;
     }
 
-    private static double shownL(Past past, HourlyChange hour, double nowMin) {
+    private static double shownL(Past past, HourlyChange hour) {
         double minutes = past.untilMin() - past.fromMin();
         int pieces = (int) StrictMath.max(1, StrictMath.min(400, StrictMath.ceil(minutes)));
         double shown = 0;
         for (int i = 0; i < pieces; i++) {
-            shown += hour.share(past.fromMin() + minutes * (i + 0.5) / pieces, nowMin) / pieces;
+            shown += hour.share(past.fromMin() + minutes * (i + 0.5) / pieces) / pieces;
         }
         return past.litres() * shown;
     }
@@ -150,11 +150,11 @@ final class BalanceBook {
 
     private BalanceLine line(String vessel, VesselFlow flow, Instant start, double nowMin) {
         HourlyChange hour = flow.hour();
-        double foundL = shownL(beyond, vessel, hour, nowMin);
+        double foundL = shownL(beyond, vessel, hour);
         double foundSe = 0;
         Past last = null;
         for (Past each : found(vessel, flow, nowMin)) {
-            double shown = shownL(each, hour, nowMin);
+            double shown = shownL(each, hour);
             foundL += shown;
             double share = each.litres() == 0 ? 0 : shown / each.litres();
             foundSe = StrictMath.hypot(foundSe, share * each.seL());
@@ -164,7 +164,7 @@ final class BalanceBook {
                 vessel,
                 flow.volumeL(),
                 hour.changeL(),
-                shownL(declared, vessel, hour, nowMin),
+                shownL(declared, vessel, hour),
                 foundL,
                 hour.usualL(),
                 StrictMath.hypot(hour.seL(), foundSe),

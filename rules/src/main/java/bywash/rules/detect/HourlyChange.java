@@ -23,6 +23,7 @@ final class HourlyChange {
     private final double[] minutes;
     private int count;
     private final MinuteMean minute = new MinuteMean();
+    private double endMin;
     private double changeL = Double.NaN;
     private double usualL;
     private double varianceL2;
@@ -41,6 +42,7 @@ final class HourlyChange {
         unsettled = false;
         long on = minute.on(tMin);
         if (on != 0) {
+            endMin = StrictMath.floor(tMin);
             push(minute.take(), on, tMin - disturbedMin > minutes.length + SETTLE_MIN);
         }
         minute.add(tMin, volumeL);
@@ -102,12 +104,11 @@ final class HourlyChange {
     }
 
     /**
-     * How much of an amount that came at {@code tMin} the change at {@code nowMin} shows, 0 to 1: the means lag, so that what
+     * How much of an amount that came at {@code tMin} the change shows, 0 to 1: the means lag, so that what
      * came within the last minutes shows in part only, and what came an hour ago fades out of it in the same way.
      */
-    double share(double tMin, double nowMin) {
-        double whole = StrictMath.floor(nowMin); // the minute that runs is in no mean yet
-        return StrictMath.max(0, seen(whole - tMin) - seen(whole - APART_MIN - tMin));
+    double share(double tMin) {
+        return StrictMath.max(0, seen(endMin - tMin) - seen(endMin - APART_MIN - tMin));
     }
 
     private double seen(double minutesAgo) {

@@ -8,6 +8,8 @@ import java.util.List;
 
 /** Ending a top-up, with the question whether the line is shut. */
 final class EndTopUpPage extends ScrollPage {
+    private boolean running;
+
     @Override
     public String title() {
         return "End top-up";
@@ -31,8 +33,10 @@ final class EndTopUpPage extends ScrollPage {
 
     @Override
     protected List<Binding> ownKeys() {
-        return List.of(
-                Binding.of(KeyPress.Kind.ENTER, "valve is shut", "The valve is shut: the top-up ends", this::end));
+        return running
+                ? List.of(Binding.of(
+                        KeyPress.Kind.ENTER, "valve is shut", "The valve is shut: the top-up ends", this::end))
+                : List.of();
     }
 
     private Effect end(Frame frame) {
@@ -49,6 +53,7 @@ final class EndTopUpPage extends ScrollPage {
     @Override
     protected Lines lines(Frame frame, int width) {
         TopUpProgress progress = TopUpProgress.from(frame);
+        running = progress.running();
         Lines lines = new Lines(width).gap();
         for (String line : progress.lines()) {
             lines.add(line, Style.PLAIN);
@@ -60,9 +65,14 @@ final class EndTopUpPage extends ScrollPage {
         }
         if (progress.running()) {
             lines.gap();
+            lines.add("To end it:", Style.PLAIN);
             lines.add("1.", 3, "Shut the valve. Look at the hose end: it must not drip.", Style.STRONG);
             lines.add("2.", 3, "Then press Enter. From there on any more water counts as not meant.", Style.STRONG);
             lines.add("3.", 3, "Stay here: it then says in words whether the line is shut.", Style.STRONG);
+        }
+        if (!progress.running()) {
+            lines.gap();
+            lines.add("No top-up runs now, so there is none to end. Declare the next one with t.", Style.PLAIN);
         }
         return lines;
     }

@@ -3,6 +3,7 @@ package bywash.tui.screen;
 import bywash.rules.detect.BalanceLine;
 import bywash.rules.detect.FlowFinding;
 import bywash.rules.detect.FlowFinding.Verdict;
+import bywash.rules.detect.Moved;
 import bywash.rules.detect.TopUp;
 import bywash.rules.engine.Snapshot;
 import bywash.rules.engine.VesselStatus;
@@ -33,14 +34,42 @@ final class BalanceFrames {
 
     /** A valve left open. */
     static Frame valveOpen() {
+        Moved running = new Moved(Frames.NOW.minus(Duration.ofMinutes(8)), null, 33, 3);
         return with(
                 Frames.valveOpen(),
                 null,
                 List.of(
-                        new BalanceLine("sump", 604, 30.2, 0, 0, -0.8, 4.1, 0.9, null),
+                        new BalanceLine("sump", 604, 26.2, 0, 27.4, -0.8, 4.8, 0.9, running),
                         RESERVE,
-                        new BalanceLine("system", 1421, 30.1, 0, 0, -0.8, 4.1, 0.9, null)),
+                        new BalanceLine("system", 1421, 26.1, 0, 27.4, -0.8, 4.8, 0.9, null)),
                 Frames.valveOpen().snapshot().vessels().get(0).flow());
+    }
+
+    /** The valve has been shut for a quarter of an hour. */
+    static Frame valveShut() {
+        Moved over = new Moved(
+                Frames.NOW.minus(Duration.ofMinutes(50)), Frames.NOW.minus(Duration.ofMinutes(15)), 284, 14);
+        return with(
+                Frames.quiet(),
+                null,
+                List.of(
+                        new BalanceLine("sump", 675, 278.2, 0, 282.6, -0.8, 14.6, 0.9, over),
+                        RESERVE,
+                        new BalanceLine("system", 1492, 278.1, 0, 282.6, -0.8, 14.6, 0.9, null)),
+                finding(Verdict.QUIET, 0, "The level does what its known cycles explain."));
+    }
+
+    /** A declared top-up goes as planned. */
+    static Frame toppingUp() {
+        Frame running = Frames.topUpRunning();
+        return with(
+                running,
+                running.snapshot().topUp(),
+                List.of(
+                        new BalanceLine("sump", 480, 38.5, 41.0, 0, -0.8, 4.1, 0.9, null),
+                        new BalanceLine("reserve", 736, -41.2, -41.0, 0, 0, 0.4, 0.35, null),
+                        new BalanceLine("system", 1216, -2.7, 0, 0, -0.8, 4.1, 0.9, null)),
+                running.snapshot().vessels().get(0).flow());
     }
 
     /** Started twenty minutes ago. */
@@ -61,7 +90,9 @@ final class BalanceFrames {
     /** A top-up has ended; its line is shut, or still runs. */
     static Frame toppedUp(boolean shut) {
         String words =
-                shut ? "Line shut: 0.0 +/- 0.3 L/min over 5 min" : "The line is not shut: 1.4 +/- 0.4 L/min still run";
+                shut
+                        ? "Line shut: 0.0 +/- 0.3 L/min over 5 min; 158 L (155 to 161 L) came in"
+                        : "The line is not shut: 1.4 +/- 0.4 L/min still run";
         Instant start = Frames.NOW.minus(Duration.ofMinutes(46));
         Instant end = Frames.NOW.minus(Duration.ofMinutes(6));
         TopUp topUp = new TopUp("sump", "reserve", 160, Duration.ofMinutes(40), start, end, 158, 1.6, words);
@@ -76,14 +107,15 @@ final class BalanceFrames {
                 Frames.quiet(),
                 topUp,
                 List.of(
-                        new BalanceLine("sump", 556 + more, 157.1 + more, 158, 0, -0.8, 4.1, 0.9, null),
-                        new BalanceLine("reserve", 659 - more, -158.1 - more, -158, 0, 0, 0.4, 0.35, null),
+                        new BalanceLine("sump", 556 + more, 157.1 + more, 158, more, -0.8, 4.1, 0.9, null),
+                        new BalanceLine("reserve", 659 - more, -158.1 - more, -158, -more, 0, 0.4, 0.35, null),
                         new BalanceLine("system", 1215, -1.0, 0, 0, -0.8, 4.1, 0.9, null)),
                 flow);
     }
 
     private static FlowFinding finding(Verdict verdict, double rate, String why) {
-        return new FlowFinding("sump", verdict, rate, 0.2, rate * 6, 1, null, "unknown", null, null, why);
+        Instant since = rate == 0 ? null : Frames.NOW.minus(Duration.ofMinutes(6));
+        return new FlowFinding("sump", verdict, rate, 0.2, rate * 6, 1, since, "unknown", null, null, why);
     }
 
     private static Frame with(

@@ -210,8 +210,8 @@ final class Frames {
 
     static Frame topUpRunning() {
         TopUp topUp = new TopUp("sump", "reserve", 160, Duration.ofMinutes(40), at(-20), null, 81, 1.6, "");
-        FlowFinding in = new FlowFinding("sump", Verdict.PLANNED, 4, 0.3, 81, 4, at(-20), "reserve", null, null, "");
-        FlowFinding out = new FlowFinding("reserve", Verdict.PLANNED, -4, 0.3, -81, 4, at(-20), "", null, null, "");
+        FlowFinding in = new FlowFinding("sump", Verdict.PLANNED, 4, 0.3, 81, 1.6, at(-20), "reserve", null, null, "");
+        FlowFinding out = new FlowFinding("reserve", Verdict.PLANNED, -4, 0.3, -81, 1.6, at(-20), "", null, null, "");
         List<VesselStatus> vessels = List.of(
                 new VesselStatus(SUMP, 420, 403.2, 260, in),
                 new VesselStatus(RESERVE, 700, 665, 400, out),

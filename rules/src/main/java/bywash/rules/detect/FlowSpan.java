@@ -95,6 +95,50 @@ final class FlowSpan {
         return sums.estimate(offset[1]);
     }
 
+    /**
+     * What the stretches of the last minutes alone say.
+     *
+     * @param fromMin where they begin
+     * @param gapMin how long before that nothing was seen
+     * @param alike whether each of them lies on the same side of {@code thanLMin}, by two of its own standard errors
+     */
+    record Lately(double rateLMin, double seLMin, double fromMin, double gapMin, double minutes, boolean alike) {}
+
+    /** Of the last stretches from a time on, at least so many minutes of them, against a rate; without any, of no minutes. */
+    Lately lately(double fromMin, double leastMin, double thanLMin, Usual usual) {
+        gather(fromMin);
+        double weight = 0;
+        double sum = 0;
+        double minutes = 0;
+        double from = Double.NaN;
+        double before = fromMin;
+        int above = 0;
+        int below = 0;
+        int count = 0;
+        for (int b = bounds.size() - 1; b >= 0; b--) {
+            Bounds at = bounds.get(b);
+            if (minutes >= leastMin && count >= (siphons ? 2 : 1)) {
+                before = at.endMin();
+                break;
+            }
+            Stretch s = Stretch.of(history, at, at.endMin() + 1, at.endMin() + 1, usual);
+            if (at.endMin() - at.startMin() < 1) {
+                continue;
+            }
+            double w = 1 / s.slopeVar();
+            double z = (s.slope() - thanLMin) * StrictMath.sqrt(w);
+            above += z > 2 ? 1 : 0;
+            below += z < -2 ? 1 : 0;
+            count++;
+            weight += w;
+            sum += w * s.slope();
+            minutes += at.endMin() - at.startMin();
+            from = at.startMin();
+        }
+        boolean alike = count > 0 && (above == count || below == count);
+        return new Lately(sum / weight, 1 / StrictMath.sqrt(weight), from, from - before, minutes, alike);
+    }
+
     private void gather(double fromMin) {
         List<Bounds> found = new ArrayList<>();
         int i = history.from(fromMin);

@@ -1,6 +1,7 @@
 package bywash.rules.detect;
 
 import bywash.rules.detect.FlowSpan.Estimate;
+import bywash.rules.detect.FlowSpan.Lately;
 import bywash.rules.detect.FlowSpan.Prior;
 import bywash.rules.detect.RampGlr.Candidate;
 import bywash.rules.detect.Stretch.Usual;
@@ -18,6 +19,13 @@ final class FoundFlow {
     private static final double CARRY_AFTER_MIN = 180;
 
     private static final double CARRY_UNTIL_MIN = 30;
+    private static final double LATELY_MIN = 12;
+    private static final double LEAST_LATELY_MIN = 3;
+    private static final double SETTLED_MIN = 5;
+    private static final double LEAST_CHANGE_MIN = 1;
+    private static final double CHANGE_SIGMAS = 4;
+    private static final double CHANGE_SHARE = 0.25;
+    private static final double STOPPED_SHARE = 0.15;
     private static final Prior NONE = new Prior(0, 0, 0, 0, 1);
 
     private final FlowSpan span;
@@ -30,6 +38,7 @@ final class FoundFlow {
     private double carriedL;
     private double carriedSe;
     private boolean over;
+    private boolean dry;
 
     FoundFlow(FlowHistory history, boolean siphons) {
         this.earlyMin = siphons ? 15 : 5;
@@ -64,6 +73,7 @@ final class FoundFlow {
         carriedL = 0;
         carriedSe = 0;
         over = false;
+        dry = false;
     }
 
     void clear() {
@@ -72,6 +82,7 @@ final class FoundFlow {
         carriedL = 0;
         carriedSe = 0;
         over = false;
+        dry = false;
     }
 
     /** Weighs anew, each half minute, how much has come and whether it still comes. */
@@ -83,12 +94,49 @@ final class FoundFlow {
         Estimate e = span.weigh(prior, usual, standingSd, nowMin, guess);
         onsetMin = known == null ? e.onsetMin() : onsetMin;
         known = e;
+        boolean seemsOver = e.ended() > SURELY_ENDED && nowMin - e.endMin() > ENDED_AGO_MIN;
+        double from = seemsOver ? e.endMin() : StrictMath.max(nowMin - LATELY_MIN, e.onsetMin() + SETTLED_MIN);
+        double least = seemsOver ? 1 : LEAST_LATELY_MIN;
+        Lately now = span.lately(from, least, e.rateLMin(), usual);
+        dry = seemsOver && now.minutes() >= 1 && stopped(now, e);
+        if (now.minutes() >= least && changed(now, e)) {
+            double at = now.fromMin() - now.gapMin() / 2;
+            carry(e, at, now.rateLMin(), nowMin);
+            double unsure = StrictMath.max(LEAST_CHANGE_MIN, now.gapMin() / 3.5);
+            carriedSe = StrictMath.hypot(carriedSe, (now.rateLMin() - e.rateLMin()) * unsure);
+            known = span.weigh(prior, usual, standingSd, nowMin, guess);
+            return;
+        }
         if (nowMin - prior.onsetMin() > CARRY_AFTER_MIN && e.ended() < 1 - SURELY_ENDED) {
-            carriedL += e.litres() - CARRY_UNTIL_MIN * e.rateLMin();
-            carriedSe = StrictMath.hypot(carriedSe, e.litresSe());
-            prior = new Prior(nowMin - CARRY_UNTIL_MIN, 0, 0, e.rateLMin(), 0.2);
+            carry(e, nowMin - CARRY_UNTIL_MIN, e.rateLMin(), nowMin);
             known = span.weigh(prior, usual, standingSd, nowMin, guess);
         }
+    }
+
+    /** Books what came up to a time, and goes on from there at a rate. */
+    private void carry(Estimate e, double untilMin, double rateLMin, double nowMin) {
+        double minutes = untilMin - e.onsetMin();
+        carriedL += e.rateLMin() * minutes;
+        carriedSe = StrictMath.hypot(carriedSe, e.litresSe() * StrictMath.min(1, minutes / (nowMin - e.onsetMin())));
+        prior = new Prior(untilMin, 0, 0, rateLMin, 0.3);
+        guess = new double[] {rateLMin, StrictMath.abs(rateLMin) * 0.3};
+    }
+
+    /** Somebody has turned the valve: the last minutes run at another rate, but run. */
+    private boolean changed(Lately now, Estimate e) {
+        double rate = now.rateLMin() * StrictMath.signum(prior.rateLMin());
+        double by = StrictMath.abs(now.rateLMin() - e.rateLMin());
+        boolean runs = rate > VesselFlow.FLOOR_L_MIN && rate > 3 * now.seLMin();
+        boolean other = by > CHANGE_SIGMAS * StrictMath.hypot(now.seLMin(), e.rateSeLMin())
+                && by > CHANGE_SHARE * StrictMath.abs(e.rateLMin());
+        boolean settled = now.fromMin() - now.gapMin() / 2 - e.onsetMin() > SETTLED_MIN;
+        return runs && other && settled && now.alike();
+    }
+
+    /** The slopes since the end are those of before the flow. */
+    private static boolean stopped(Lately now, Estimate e) {
+        double rate = now.rateLMin() * StrictMath.signum(e.rateLMin());
+        return rate < StrictMath.max(VesselFlow.FLOOR_L_MIN, STOPPED_SHARE * StrictMath.abs(e.rateLMin())) + now.seLMin();
     }
 
     /** Water that flows must be somewhere: a flow of so many litres that leaves the mean level where it was is none. */
@@ -98,10 +146,10 @@ final class FoundFlow {
     }
 
     /** Whether it was over by the last look already, so that its last figures have been heard. */
-    boolean over(double nowMin) {
+    boolean over() {
         boolean before = over;
         Estimate e = known;
-        over = e != null && e.ended() > SURELY_ENDED && nowMin - e.endMin() > ENDED_AGO_MIN;
+        over = e != null && dry;
         return before;
     }
 

@@ -393,7 +393,7 @@ final class VesselFlow {
 
     /** A flow stands: until it ends, or the mean level says that it never was. */
     private void follow(double nowMin) {
-        if (found.over(nowMin)) {
+        if (found.over()) {
             rebase();
             return;
         }

@@ -110,8 +110,7 @@ final class BalanceBook {
         flow.pasts().forEach(found::add);
         if (flow.undeclared()) {
             double end = Double.isNaN(flow.endMin()) ? nowMin : flow.endMin();
-            found.add(new Past(
-                    flow.onsetMin(), end, flow.movedL(nowMin), flow.movedSeL(nowMin), flow.rateLMin()));
+            found.add(new Past(flow.onsetMin(), end, flow.movedL(nowMin), flow.movedSeL(nowMin), flow.rateLMin()));
         }
         found.removeIf(p -> p.untilMin() < nowMin - KEPT_MIN
                 || p.litres() > 0 && fillings.containsKey(vessel)
@@ -174,7 +173,8 @@ final class BalanceBook {
 
     private static Moved moved(Past last, VesselFlow flow, Instant start) {
         boolean runs = flow.undeclared() && Double.isNaN(flow.endMin()) && last.fromMin() == flow.onsetMin();
-        return new Moved(at(start, last.fromMin()), runs ? null : at(start, last.untilMin()), last.litres(), last.seL());
+        return new Moved(
+                at(start, last.fromMin()), runs ? null : at(start, last.untilMin()), last.litres(), last.seL());
     }
 
     private static Instant at(Instant start, double minutes) {

@@ -44,8 +44,7 @@ public record FlowFinding(
             @Nullable Instant overflowAt,
             @Nullable Instant dryAt,
             String why) {
-        this(
-                vessel, verdict, rateLMin, rateSeLMin, volumeL, volumeSeL, since, null, source, overflowAt, dryAt, why);
+        this(vessel, verdict, rateLMin, rateSeLMin, volumeL, volumeSeL, since, null, source, overflowAt, dryAt, why);
     }
 
     /** Litres moved either way, as a range of two standard errors. */

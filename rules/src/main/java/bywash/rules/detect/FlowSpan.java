@@ -72,8 +72,7 @@ final class FlowSpan {
         double earliest = prior.onsetMin() - prior.earlyMin();
         gather(earliest - BEFORE_MIN);
         double[] offset = offset(earliest, usual, standingSd);
-        double spread =
-                StrictMath.hypot(usual.spreadLMin(), UNSTEADY * StrictMath.abs(prior.rateLMin()));
+        double spread = StrictMath.hypot(usual.spreadLMin(), UNSTEADY * StrictMath.abs(prior.rateLMin()));
         Usual during = new Usual(usual.slopeLMin() + offset[0], spread, usual.noiseL());
         bounds = bounds.stream().filter(b -> b.endMin() > earliest).toList();
         double centre = guess[0];

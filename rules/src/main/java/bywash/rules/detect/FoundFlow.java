@@ -136,7 +136,8 @@ final class FoundFlow {
     /** The slopes since the end are those of before the flow. */
     private static boolean stopped(Lately now, Estimate e) {
         double rate = now.rateLMin() * StrictMath.signum(e.rateLMin());
-        return rate < StrictMath.max(VesselFlow.FLOOR_L_MIN, STOPPED_SHARE * StrictMath.abs(e.rateLMin())) + now.seLMin();
+        return rate
+                < StrictMath.max(VesselFlow.FLOOR_L_MIN, STOPPED_SHARE * StrictMath.abs(e.rateLMin())) + now.seLMin();
     }
 
     /** Water that flows must be somewhere: a flow of so many litres that leaves the mean level where it was is none. */
@@ -183,9 +184,7 @@ final class FoundFlow {
     /** One standard error. */
     double litresSe(double nowMin) {
         Estimate e = known;
-        return e == null
-                ? rateSeLMin() * (nowMin - onsetMin)
-                : StrictMath.hypot(carriedSe, e.litresSe());
+        return e == null ? rateSeLMin() * (nowMin - onsetMin) : StrictMath.hypot(carriedSe, e.litresSe());
     }
 
     double onsetMin() {

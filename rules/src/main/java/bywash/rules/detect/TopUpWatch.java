@@ -195,9 +195,7 @@ final class TopUpWatch {
     private boolean nothing(double elapsed) {
         double expected = plannedLMin() * StrictMath.min(elapsed, minutes(entry.duration()));
         boolean known = reserve != null || Double.isFinite(measured.seLMin());
-        return known
-                && elapsed > NOTHING_AFTER_MIN
-                && enteredL + 2 * enteredSeL < NOTHING_SHARE * expected;
+        return known && elapsed > NOTHING_AFTER_MIN && enteredL + 2 * enteredSeL < NOTHING_SHARE * expected;
     }
 
     private double plannedLMin() {
@@ -224,10 +222,12 @@ final class TopUpWatch {
         String litres = Spread.of(enteredL, enteredSeL).words();
         if (enteredL < NOTHING_SHARE * entry.volumeL()) {
             return Sentence.of(
-                    "Nothing comes: %s in %.0f min. Is the valve open, the hose kinked, the source empty", litres, elapsed);
+                    "Nothing comes: %s in %.0f min. Is the valve open, the hose kinked, the source empty",
+                    litres, elapsed);
         }
         return enteredL < 0.9 * entry.volumeL() - 2 * enteredSeL
-                ? "It has stopped before its volume: " + litres + " came. Is the source empty, the valve shut? End it (e)"
+                ? "It has stopped before its volume: " + litres
+                        + " came. Is the source empty, the valve shut? End it (e)"
                 : "It has stopped by itself: " + litres + " came. End it (e), so that the line is checked";
     }
 
@@ -243,8 +243,7 @@ final class TopUpWatch {
             words = Sentence.of("The line is not shut: %.1f +/- %.1f L/min still run", rate, 2 * se);
         } else if (since > 4 && c.seLMin() < SURE_SE_L_MIN && (rate < 3 * se || rate < OPEN_L_MIN)) {
             line = Line.SHUT;
-            words = Sentence.of(
-                    "Line shut: %.1f +/- %.1f L/min over %.0f min", StrictMath.max(0, rate), 2 * se, since)
+            words = Sentence.of("Line shut: %.1f +/- %.1f L/min over %.0f min", StrictMath.max(0, rate), 2 * se, since)
                     + came;
         } else if (since > GIVE_UP_MIN) {
             line = Line.SHUT;
@@ -255,8 +254,7 @@ final class TopUpWatch {
     /** The flow that was found after the end is followed like any other. */
     private void open(double nowMin) {
         if (meter.motion() == Motion.IN || meter.motion() == Motion.OUT) {
-            words = Sentence.of(
-                    "The line is not shut: %.1f +/- %.1f L/min still run", rateLMin(), 2 * rateSeLMin());
+            words = Sentence.of("The line is not shut: %.1f +/- %.1f L/min still run", rateLMin(), 2 * rateSeLMin());
             return;
         }
         VesselFlow.Past after = meter.past();

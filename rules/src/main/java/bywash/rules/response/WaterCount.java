@@ -28,8 +28,8 @@ final class WaterCount {
         if (!moves || since == null || finding.volumeL() == 0) {
             return;
         }
-        Litres known = counts.computeIfAbsent(finding.vessel(), v -> new LitresKnown())
-                .take(finding);
+        Litres known =
+                counts.computeIfAbsent(finding.vessel(), v -> new LitresKnown()).take(finding);
         boolean declared = finding.verdict() == FlowFinding.Verdict.PLANNED;
         List<Run> of = runs.computeIfAbsent(finding.vessel(), v -> new ArrayList<>());
         Run run = new Run(since, finding.volumeL() > 0, known, finding.source(), declared);

@@ -74,7 +74,11 @@ class BalanceBookTest {
             assertNotNull(moved);
             assertEquals(site.finding("sump").volumeL(), moved.litres(), 1e-9);
             assertEquals(site.finding("sump").since(), moved.since());
-            assertEquals(0, line("sump").unexplainedL(), 3 + 2 * line("sump").seL(), line("sump").toString());
+            assertEquals(
+                    0,
+                    line("sump").unexplainedL(),
+                    3 + 2 * line("sump").seL(),
+                    line("sump").toString());
         }
         double in = site.sumpL - 400;
         site.sumpFlowLMin = 0;
@@ -106,7 +110,8 @@ class BalanceBookTest {
             site.run(1);
             assertEquals(0, line("sump").unexplainedL(), 6, line("sump").toString());
             assertNull(line("sump").moved(), "what was declared was not found");
-        }    }
+        }
+    }
 
     @Test
     void aDeclaredTopUpExplainsWhatItBrought() {

@@ -41,7 +41,8 @@ public final class BalanceView {
         out.add(Passage.plain(line.subject(), holds + units.volume(line.litres()) + (system ? others(frame) : "")));
         FlowFinding flow = system ? null : flow(line.subject(), frame);
         Passage moved = system ? null : MovedWords.of(line, flow, frame);
-        boolean moving = system ? frame.snapshot().balance().stream().anyMatch(l -> moves(l, frame)) : moves(line, frame);
+        boolean moving =
+                system ? frame.snapshot().balance().stream().anyMatch(l -> moves(l, frame)) : moves(line, frame);
         if (moved != null) {
             out.add(moved);
         }
@@ -64,7 +65,8 @@ public final class BalanceView {
     private static boolean moves(BalanceLine line, Frame frame) {
         FlowFinding flow = flow(line.subject(), frame);
         boolean declared = flow != null
-                && (flow.verdict() == FlowFinding.Verdict.PLANNED || flow.verdict() == FlowFinding.Verdict.LINE_NOT_SHUT);
+                && (flow.verdict() == FlowFinding.Verdict.PLANNED
+                        || flow.verdict() == FlowFinding.Verdict.LINE_NOT_SHUT);
         return line.moved() != null || declared;
     }
 

@@ -21,7 +21,8 @@ public record DisplayUnits(Units units) {
     /** An estimate with its range, such as {@code 280 L (250 to 310 L)}. */
     public String spread(Spread litres) {
         String low = volume(litres.lowL());
-        return volume(litres.likelyL()) + " (" + low.substring(0, low.indexOf(' ')) + " to " + volume(litres.highL()) + ")";
+        return volume(litres.likelyL()) + " (" + low.substring(0, low.indexOf(' ')) + " to " + volume(litres.highL())
+                + ")";
     }
 
     /** A small volume, to a tenth. */

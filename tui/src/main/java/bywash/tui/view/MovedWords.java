@@ -41,8 +41,10 @@ final class MovedWords {
                         ended(frame)
                                 ? litres + " came in" + from + ", when the top-up was ended"
                                 : litres + " came in" + from + ", more than was declared");
-            case PLANNED -> Passage.plain("Moved", litres + (flow.rateLMin() < 0 ? " left it" : " came in") + from
-                    + declared(flow, frame));
+            case PLANNED ->
+                Passage.plain(
+                        "Moved",
+                        litres + (flow.rateLMin() < 0 ? " left it" : " came in") + from + declared(flow, frame));
             case LEARNING, QUIET, DRAIN_DOWN -> null;
         };
     }
@@ -67,8 +69,8 @@ final class MovedWords {
 
     private static Passage past(String vessel, Moved moved, Frame frame) {
         DisplayUnits units = new DisplayUnits(frame.snapshot().site().units());
-        boolean reserve = frame.snapshot().site().vessels(VesselRole.RESERVE).stream()
-                .anyMatch(v -> v.id().equals(vessel));
+        boolean reserve =
+                frame.snapshot().site().vessels(VesselRole.RESERVE).stream().anyMatch(v -> v.id().equals(vessel));
         Instant until = moved.until();
         String time = clock(moved.since(), frame) + (until == null ? " on" : " to " + clock(until, frame));
         String way = moved.litres() < 0 ? " left it from " : reserve ? " filled in from " : " came in from ";

@@ -85,8 +85,6 @@ public final class VolumeBenchmark {
 
     private static double median(List<VolumeTrial> trials, ToDoubleFunction<VolumeTrial> of) {
         double[] sorted = trials.stream().mapToDouble(of).sorted().toArray();
-        return sorted.length == 0
-                ? Double.NaN
-                : (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2;
+        return sorted.length == 0 ? Double.NaN : (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2;
     }
 }

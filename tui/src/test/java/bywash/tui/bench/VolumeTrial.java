@@ -53,8 +53,7 @@ final class VolumeTrial {
 
     private void look(double t) {
         FlowFinding f = sink.finding("sump");
-        boolean in = f != null && f.verdict() == Verdict.UNPLANNED_INFLOW;
-        if (in) {
+        if (f != null && f.verdict() == Verdict.UNPLANNED_INFLOW) {
             foundMin = Double.isNaN(foundMin) ? t : foundMin;
             last = f;
             if (t < endMin) {

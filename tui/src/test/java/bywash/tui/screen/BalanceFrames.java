@@ -47,8 +47,8 @@ final class BalanceFrames {
 
     /** The valve has been shut for a quarter of an hour. */
     static Frame valveShut() {
-        Moved over = new Moved(
-                Frames.NOW.minus(Duration.ofMinutes(50)), Frames.NOW.minus(Duration.ofMinutes(15)), 284, 14);
+        Moved over =
+                new Moved(Frames.NOW.minus(Duration.ofMinutes(50)), Frames.NOW.minus(Duration.ofMinutes(15)), 284, 14);
         return with(
                 Frames.quiet(),
                 null,
@@ -89,10 +89,9 @@ final class BalanceFrames {
 
     /** A top-up has ended; its line is shut, or still runs. */
     static Frame toppedUp(boolean shut) {
-        String words =
-                shut
-                        ? "Line shut: 0.0 +/- 0.3 L/min over 5 min; 158 L (155 to 161 L) came in"
-                        : "The line is not shut: 1.4 +/- 0.4 L/min still run";
+        String words = shut
+                ? "Line shut: 0.0 +/- 0.3 L/min over 5 min; 158 L (155 to 161 L) came in"
+                : "The line is not shut: 1.4 +/- 0.4 L/min still run";
         Instant start = Frames.NOW.minus(Duration.ofMinutes(46));
         Instant end = Frames.NOW.minus(Duration.ofMinutes(6));
         TopUp topUp = new TopUp("sump", "reserve", 160, Duration.ofMinutes(40), start, end, 158, 1.6, words);

@@ -2,13 +2,14 @@ package bywash.rules.detect;
 
 /**
  * The volumes of the last hours in half-minute means, in stretches: within a stretch the level is continuous, between two
- * of them (a siphon's drain, a gap) it may jump. A stretch is ended after {@value #LONGEST_MIN} minutes, so that slow
+ * of them (a siphon's drain, a gap) it may jump. A stretch is ended after 20 minutes, so that slow
  * wandering of a level does not count as one long slope. Minutes, litres.
  */
 final class FlowHistory {
     private static final int MOST = 1024;
-    private static final double BIN_MIN = 0.5;
-    private static final double LONGEST_MIN = 20;
+    private static final double BIN_MIN =
+            0.5 - 1e-6; // times count from the first message, so equal steps differ in their last digits
+    private static final double LONGEST_MIN = 20 - 1e-6;
 
     private final double[] sumT = new double[MOST];
     private final double[] sumV = new double[MOST];

@@ -31,6 +31,9 @@ final class FlowSpan {
     /** Valves and pressure are not quite steady: so much of the rate may differ from stretch to stretch. */
     private static final double UNSTEADY = 0.08;
 
+    /** Shorter ones tell no slope of their own. */
+    private static final double LEAST_STRETCH_MIN = 1 - 1e-6;
+
     private static final double LEAST_SHARE = 1e-7;
 
     /**
@@ -97,20 +100,30 @@ final class FlowSpan {
     /**
      * What the stretches of the last minutes alone say.
      *
+     * @param leastLMin of the one that a drain may have lifted least, L/min
      * @param fromMin where they begin
      * @param gapMin how long before that nothing was seen
      * @param alike whether each of them lies on the same side of {@code thanLMin}, by two of its own standard errors
      */
-    record Lately(double rateLMin, double seLMin, double fromMin, double gapMin, double minutes, boolean alike) {}
+    record Lately(
+            double rateLMin,
+            double leastLMin,
+            double seLMin,
+            double fromMin,
+            double gapMin,
+            double minutes,
+            boolean alike) {}
 
     /** Of the last stretches from a time on, at least so many minutes of them, against a rate; without any, of no minutes. */
     Lately lately(double fromMin, double leastMin, double thanLMin, Usual usual) {
+        double shortest = StrictMath.min(leastMin, LEAST_STRETCH_MIN);
         gather(fromMin);
         double weight = 0;
         double sum = 0;
         double minutes = 0;
         double from = Double.NaN;
         double before = fromMin;
+        double lowest = Double.POSITIVE_INFINITY;
         int above = 0;
         int below = 0;
         int count = 0;
@@ -121,7 +134,7 @@ final class FlowSpan {
                 break;
             }
             Stretch s = Stretch.of(history, at, at.endMin() + 1, at.endMin() + 1, usual);
-            if (at.endMin() - at.startMin() < 1) {
+            if (at.endMin() - at.startMin() < shortest) {
                 continue;
             }
             double w = 1 / s.slopeVar();
@@ -131,11 +144,12 @@ final class FlowSpan {
             count++;
             weight += w;
             sum += w * s.slope();
+            lowest = StrictMath.min(lowest, s.slope());
             minutes += at.endMin() - at.startMin();
             from = at.startMin();
         }
         boolean alike = count > 0 && (above == count || below == count);
-        return new Lately(sum / weight, 1 / StrictMath.sqrt(weight), from, from - before, minutes, alike);
+        return new Lately(sum / weight, lowest, 1 / StrictMath.sqrt(weight), from, from - before, minutes, alike);
     }
 
     private void gather(double fromMin) {

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 /** A flow that was found: since when, how fast, how much, and whether it still runs. Minutes, L/min and litres. */
 final class FoundFlow {
     private static final double LEFT_OF_CLAIM = 0.3;
-    private static final double WEIGH_EVERY_MIN = 0.5;
+    private static final double WEIGH_EVERY_MIN = 0.5 - 1e-6;
     /** So probable an end is taken for one. */
     private static final double SURELY_ENDED = 0.99;
 
@@ -20,7 +20,8 @@ final class FoundFlow {
 
     private static final double CARRY_UNTIL_MIN = 30;
     private static final double LATELY_MIN = 12;
-    private static final double LEAST_LATELY_MIN = 3;
+    private static final double LEAST_LATELY_MIN = 3 - 1e-6;
+    private static final double LEAST_SINCE_END_MIN = 0.5 - 1e-6;
     private static final double SETTLED_MIN = 5;
     private static final double LEAST_CHANGE_MIN = 1;
     private static final double CHANGE_SIGMAS = 4;
@@ -96,9 +97,9 @@ final class FoundFlow {
         known = e;
         boolean seemsOver = e.ended() > SURELY_ENDED && nowMin - e.endMin() > ENDED_AGO_MIN;
         double from = seemsOver ? e.endMin() : StrictMath.max(nowMin - LATELY_MIN, e.onsetMin() + SETTLED_MIN);
-        double least = seemsOver ? 1 : LEAST_LATELY_MIN;
+        double least = seemsOver ? LEAST_SINCE_END_MIN : LEAST_LATELY_MIN;
         Lately now = span.lately(from, least, e.rateLMin(), usual);
-        dry = seemsOver && now.minutes() >= 1 && stopped(now, e);
+        dry = seemsOver && now.minutes() >= LEAST_SINCE_END_MIN && stopped(now, e);
         if (now.minutes() >= least && changed(now, e)) {
             double at = now.fromMin() - now.gapMin() / 2;
             carry(e, at, now.rateLMin(), nowMin);

@@ -26,6 +26,12 @@ final class EndTopUpPage extends ScrollPage {
     }
 
     @Override
+    public void opened(Frame frame) {
+        super.opened(frame);
+        running = TopUpProgress.from(frame).running();
+    }
+
+    @Override
     protected String heading(Frame frame) {
         TopUp topUp = frame.snapshot().topUp();
         return topUp == null ? "NO TOP-UP" : topUp.endedAt() == null ? "END THE TOP-UP" : "TOP-UP ENDED";

@@ -62,7 +62,8 @@ public record TopUpProgress(
         Instant ended = topUp.endedAt();
         if (ended == null) {
             String how = topUp.confirmation().isEmpty()
-                    ? volume(topUp, units, true) + "; " + timeLeft(topUp, frame.at())
+                    ? units.volume(topUp.enteredL()) + " +/- " + units.volume(2 * topUp.enteredSeL()) + " of "
+                            + units.volume(topUp.plannedL()) + over(topUp) + "; " + timeLeft(topUp, frame.at())
                     : topUp.confirmation() + ".";
             return "TOP-UP into " + topUp.vessel() + " from " + topUp.source() + ": " + how;
         }
@@ -72,6 +73,10 @@ public record TopUpProgress(
 
     private static String shut(TopUp topUp) {
         return topUp.confirmation().isEmpty() ? "Line not yet confirmed shut" : topUp.confirmation();
+    }
+
+    private static String over(TopUp topUp) {
+        return topUp.enteredL() > topUp.plannedL() ? ", OVER: shut the valve" : "";
     }
 
     private static String volume(TopUp topUp, DisplayUnits units, boolean running) {

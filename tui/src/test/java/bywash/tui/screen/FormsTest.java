@@ -146,11 +146,11 @@ final class FormsTest {
     void theRunningTopUpCountsDownVolumeAndTime() {
         Keys.press(model, Frames.topUpRunning(), "e");
         String text = screen(Frames.topUpRunning());
-        assertTrue(text.contains("Volume  [##########..........] 81 L of 160 L, 79 L to go"), text);
+        assertTrue(text.contains("Volume  [##########..........] 81 L (78 to 84 L) of 160 L, 79 L to go"), text);
         assertTrue(text.contains("Time    [##########..........] 20 min left"), text);
         Keys.press(model, Frames.topUpRunning(), "\n");
         assertEquals("End top-up", model.page().title());
-        assertTrue(screen(Frames.topUpShut()).contains("Line shut: 0.0 +/- 0.3 L/min over 5 min."));
+        assertTrue(screen(Frames.topUpShut()).contains("Line shut: 0.0 +/- 0.3 L/min over 5 min; 158 L"));
     }
 
     @Test

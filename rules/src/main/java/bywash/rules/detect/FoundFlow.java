@@ -10,7 +10,9 @@ import org.jspecify.annotations.Nullable;
 /** A flow that was found: since when, how fast, how much, and whether it still runs. Minutes, L/min and litres. */
 final class FoundFlow {
     private static final double LEFT_OF_CLAIM = 0.3;
-    private static final double WEIGH_EVERY_MIN = 0.5 - 1e-6;
+    /** At whole half minutes, so that a tick that is missing puts nothing off for good. */
+    private static final double LOOKS_PER_MIN = 2;
+
     /** So probable an end is taken for one. */
     private static final double SURELY_ENDED = 0.99;
 
@@ -34,6 +36,7 @@ final class FoundFlow {
     private Prior prior = NONE;
     private double[] guess = {0, 0};
     private @Nullable Estimate known;
+    private long looked;
     private double weighedMin;
     private double onsetMin;
     private double carriedL;
@@ -88,9 +91,11 @@ final class FoundFlow {
 
     /** Weighs anew, each half minute, how much has come and whether it still comes. */
     void weigh(Usual usual, double standingSd, double nowMin) {
-        if (known != null && nowMin - weighedMin < WEIGH_EVERY_MIN) {
+        long look = (long) StrictMath.floor(nowMin * LOOKS_PER_MIN + 1e-6);
+        if (known != null && look == looked) {
             return;
         }
+        looked = look;
         weighedMin = nowMin;
         Estimate e = span.weigh(prior, usual, standingSd, nowMin, guess);
         onsetMin = known == null ? e.onsetMin() : onsetMin;

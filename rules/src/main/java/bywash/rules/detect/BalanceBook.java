@@ -12,7 +12,6 @@ import org.jspecify.annotations.Nullable;
 /** Keeps the hourly balance of each vessel and of all together, with what was declared. Minutes of the balance. */
 final class BalanceBook {
     private static final double KEPT_MIN = 120;
-    private static final double SAME_MIN = 0.1;
     private static final double FILLING_MIN = 120;
     private static final double FOUND_WITHIN_MIN = 30;
 
@@ -121,10 +120,8 @@ final class BalanceBook {
     /** What ran on after the last top-up is booked with the line, for both of its ends. */
     private boolean ofOpenLine(Past p, String vessel) {
         TopUpWatch topUp = watch;
-        return topUp != null
-                && topUp.ended()
-                && (vessel.equals(topUp.vessel()) || vessel.equals(topUp.source()))
-                && StrictMath.abs(p.fromMin() - topUp.startMin()) < SAME_MIN;
+        boolean end = topUp != null && (vessel.equals(topUp.vessel()) || vessel.equals(topUp.source()));
+        return topUp != null && end && topUp.ranOn(p.fromMin(), p.untilMin());
     }
 
     private static double shownL(Past past, HourlyChange hour) {

@@ -54,6 +54,7 @@ final class TopUpWatch {
     private SlopeFit lately;
     private @Nullable Instant endedAt;
     private double endMin = Double.NaN;
+    private double openUntilMin = Double.NEGATIVE_INFINITY;
     private double enteredL;
     private double enteredSeL;
     private Line line = Line.RUNNING;
@@ -118,6 +119,11 @@ final class TopUpWatch {
 
     double rateSeLMin() {
         return line == Line.OPEN ? meter.rateSeLMin() : surest().seLMin();
+    }
+
+    /** Whether what moved between two minutes is water of this line, which ran on after the end. */
+    boolean ranOn(double fromMin, double untilMin) {
+        return fromMin < openUntilMin && untilMin > endMin;
     }
 
     /** Litres since the end, of a line that is open. */
@@ -239,6 +245,7 @@ final class TopUpWatch {
         String came = "; " + Spread.of(enteredL, enteredSeL).words() + " came in";
         if (since > 2 && rate > OPEN_L_MIN && rate > 4.5 * se) {
             line = Line.OPEN;
+            openUntilMin = Double.POSITIVE_INFINITY;
             meter.follow(endMin, meter == target ? rate : -rate);
             words = Sentence.of("The line is not shut: %.1f +/- %.1f L/min still run", rate, 2 * se);
         } else if (since > 4 && c.seLMin() < SURE_SE_L_MIN && (rate < 3 * se || rate < OPEN_L_MIN)) {
@@ -259,6 +266,7 @@ final class TopUpWatch {
         }
         VesselFlow.Past after = meter.past();
         line = Line.SHUT;
+        openUntilMin = nowMin;
         target.rebase();
         words = "Line shut after all; "
                 + (after == null ? "" : Spread.of(after.litres(), after.seL()).words() + " came after the end");

@@ -104,8 +104,12 @@ final class SmallSite {
     }
 
     void topUp(double litres, double minutes) {
+        topUpFrom("reserve", litres, minutes);
+    }
+
+    void topUpFrom(String source, double litres, double minutes) {
         Duration length = Duration.ofSeconds(StrictMath.round(minutes * 60));
-        balance.topUpStarted(new OperatorEntry.TopUpStart(now(), "sump", "reserve", litres, length));
+        balance.topUpStarted(new OperatorEntry.TopUpStart(now(), "sump", source, litres, length));
     }
 
     void endTopUp() {

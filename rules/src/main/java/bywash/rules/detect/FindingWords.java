@@ -1,7 +1,6 @@
 package bywash.rules.detect;
 
 import bywash.rules.detect.FlowFinding.Verdict;
-import bywash.rules.detect.RampGlr.Candidate;
 import bywash.rules.site.Site;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
@@ -64,7 +63,7 @@ final class FindingWords {
         double rate = flow.rateLMin();
         boolean over = !Double.isNaN(flow.endMin());
         double minutes = (over ? flow.endMin() : nowMin) - flow.onsetMin();
-        Source source = rate > 0 ? source(vessel, flow) : new Source(UNKNOWN, "");
+        Source source = rate > 0 ? source(vessel, flow, nowMin) : new Source(UNKNOWN, "");
         String why = Sentence.of(
                 "Beyond noise and cycles: %+.1f +/- %.1f L/min for %.0f min. %s",
                 rate, 2 * flow.rateSeLMin(), minutes, source.words());
@@ -117,39 +116,41 @@ final class FindingWords {
     private record Source(String id, String words) {}
 
     /**
-     * A reserve that falls as fast as this vessel rises is the source; with every reserve surely steady it is outside.
-     * Until a reserve's own error tells these apart the source is unknown.
+     * A reserve that falls as fast as this vessel rises, or fills by as much more slowly, is the source; with every reserve
+     * surely steady it is outside. Until a reserve's own error tells these apart the source is unknown.
      */
-    private Source source(Vessel vessel, VesselFlow flow) {
+    private Source source(Vessel vessel, VesselFlow flow, double nowMin) {
         String steady = "";
         double surest = Double.POSITIVE_INFINITY;
         for (Vessel reserve : site.vessels(VesselRole.RESERVE)) {
-            VesselFlow other = flows.get(reserve.id());
             if (reserve.id().equals(vessel.id())) {
                 continue;
             }
-            Candidate c = other == null || other.motion() == Motion.LEARNING ? null : other.since(flow.onsetMin());
-            if (other == null || c == null || !Double.isFinite(c.seLMin())) {
-                return new Source(UNKNOWN, "Where it comes from is not known: it counts as mains water.");
+            ReserveEvidence e = ReserveEvidence.of(reserve.id(), flows.get(reserve.id()), flow.onsetMin(), nowMin);
+            if (!e.known()) {
+                return new Source(
+                        UNKNOWN, "Where it comes from is not known (" + e.words() + "): it counts as mains water.");
             }
-            double fall = other.motion() == Motion.OUT ? -other.rateLMin() : -c.rateLMin();
-            double se = other.motion() == Motion.OUT ? other.rateSeLMin() : c.seLMin();
-            String words = Sentence.of("%s falls at %.1f +/- %.1f L/min", reserve.id(), fall, 2 * se);
+            double missing = e.missingLMin();
+            double se = e.seLMin();
             double error = 2 * (se + flow.rateSeLMin()) + 0.3 * flow.rateLMin();
-            if (fall > SURE_SES * se && fall > LEAST_FALL_L_MIN && StrictMath.abs(fall - flow.rateLMin()) < error) {
+            if (missing > SURE_SES * se
+                    && missing > LEAST_FALL_L_MIN
+                    && StrictMath.abs(missing - flow.rateLMin()) < error) {
                 return new Source(
                         reserve.id(),
-                        words + ", as fast as this rises: the water " + sure(fall / se) + " comes from there.");
+                        e.words() + ", as fast as this rises: the water " + sure(missing / se) + " comes from there.");
             }
-            if (fall + 2 * se > flow.rateLMin() / 2) {
-                return new Source(UNKNOWN, words + ", too early to say whether from there: it counts as mains water.");
+            if (missing + 2 * se > flow.rateLMin() / 2) {
+                return new Source(
+                        UNKNOWN, e.words() + ", too early to say whether from there: it counts as mains water.");
             }
-            surest = StrictMath.min(surest, (flow.rateLMin() / 2 - fall) / se);
-            steady = steady.isEmpty() ? words : steady + ", " + words;
+            surest = StrictMath.min(surest, (flow.rateLMin() / 2 - missing) / se);
+            steady = steady.isEmpty() ? e.words() : steady + ", " + e.words();
         }
         return new Source(
                 OUTSIDE,
-                "No reserve falls" + (steady.isEmpty() ? "" : " (" + steady + ")") + ": the water " + sure(surest)
+                "No reserve loses water" + (steady.isEmpty() ? "" : " (" + steady + ")") + ": the water " + sure(surest)
                         + " comes from outside and counts as mains water.");
     }
 

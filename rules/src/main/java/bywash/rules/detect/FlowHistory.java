@@ -98,4 +98,27 @@ final class FlowHistory {
         }
         return low;
     }
+
+    /** The slope between two times, each stretch with a level and a standing error of its own; noise of one sample in L. */
+    Slope slope(double fromMin, double toMin, Stretch.Usual usual) {
+        double weight = 0;
+        double sum = 0;
+        double minutes = 0;
+        int i = from(fromMin);
+        while (i < count && tMin(i) <= toMin) {
+            int to = i + 1;
+            while (to < count && stretch(to) == stretch(i) && tMin(to) <= toMin) {
+                to++;
+            }
+            if (to - i > 1) {
+                double end = tMin(to - 1);
+                Stretch s = Stretch.of(this, new Stretch.Bounds(i, to, tMin(i), end), end, end, usual);
+                weight += 1 / s.slopeVar();
+                sum += s.slope() / s.slopeVar();
+                minutes += end - tMin(i);
+            }
+            i = to;
+        }
+        return new Slope(weight > 0 ? sum / weight : 0, 1 / StrictMath.sqrt(weight), minutes);
+    }
 }

@@ -421,6 +421,12 @@ final class VesselFlow {
         return found.rateSeLMin();
     }
 
+    /** How fast it rose or fell between two times beyond its usual slope, L/min. */
+    Slope slope(double fromMin, double toMin) {
+        double usual = Double.isNaN(pumpOffMin) ? fill.fillLMin() : 0;
+        return history.slope(fromMin, toMin, new Usual(usual, STEADY_SD_L_MIN, guard.noiseL()));
+    }
+
     /** What moves since about {@code tMin}, whether convincing or not; null where that is not known. */
     @Nullable
     Candidate since(double tMin) {

@@ -59,6 +59,14 @@ final class RuledOut {
                 .filter(b -> b.vessel().equals(reserve))
                 .findFirst()
                 .orElse(null);
+        String from = now.findings().stream()
+                .filter(f -> f.verdict() == Verdict.UNPLANNED_INFLOW && f.source().equals(reserve))
+                .map(f -> "Water from " + reserve + " is what enters " + f.vessel() + ": " + f.why())
+                .findFirst()
+                .orElse("");
+        if (!from.isEmpty()) {
+            return from;
+        }
         String what = batch == null ? "" : " (" + batch.words() + ")";
         return switch (finding.verdict()) {
             case QUIET, LEARNING, DRAIN_DOWN -> "Water from " + reserve + ": its level does not fall.";

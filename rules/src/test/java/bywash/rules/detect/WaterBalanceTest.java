@@ -46,6 +46,56 @@ class WaterBalanceTest {
     }
 
     @Test
+    void aReserveThatFillsMoreSlowlyThanJustBeforeIsNamedAsTheSource() {
+        site.reserveFlowLMin = 4;
+        site.run(20);
+        assertEquals(Verdict.PLANNED, site.finding("reserve").verdict());
+        site.reserveFlowLMin = 1.5;
+        site.sumpFlowLMin = 2.5;
+        site.until("sump", Verdict.UNPLANNED_INFLOW, 10);
+        site.run(5);
+        FlowFinding f = site.finding("sump");
+        assertEquals("reserve", f.source(), f.why());
+        assertTrue(f.why().contains("reserve fills at 1."), f.why());
+        assertTrue(f.why().contains("less than before"), f.why());
+    }
+
+    @Test
+    void aReserveThatFillsAsFastAsBeforeIsNotTheSource() {
+        site.reserveFlowLMin = 4;
+        site.run(20);
+        site.sumpFlowLMin = 2.5;
+        site.until("sump", Verdict.UNPLANNED_INFLOW, 10);
+        site.run(5);
+        assertEquals("outside", site.finding("sump").source(), site.finding("sump").why());
+    }
+
+    @Test
+    void aFillingThatLeaksFromItsStartIsHeldAgainstTheFillingBefore() {
+        site.reserveFlowLMin = 4;
+        site.run(20);
+        site.reserveFlowLMin = 0;
+        site.run(20);
+        site.reserveFlowLMin = 1.5;
+        site.sumpFlowLMin = 2.5;
+        site.until("sump", Verdict.UNPLANNED_INFLOW, 10);
+        site.run(6);
+        assertEquals("reserve", site.finding("sump").source(), site.finding("sump").why());
+    }
+
+    @Test
+    void withoutAnEarlierFillingTheSourceOfWaterWhileItFillsIsNotKnown() {
+        site.reserveFlowLMin = 1.5;
+        site.sumpFlowLMin = 2.5;
+        site.until("sump", Verdict.UNPLANNED_INFLOW, 10);
+        site.run(4);
+        FlowFinding f = site.finding("sump");
+        assertEquals("unknown", f.source(), f.why());
+        assertTrue(f.why().contains("how fast it would fill without a leak is not known"), f.why());
+        assertTrue(f.why().contains("counts as mains water"), f.why());
+    }
+
+    @Test
     void neverNamesOutsideWhileTheReserveMayBeTheSource() {
         site.release(3);
         site.until("sump", Verdict.UNPLANNED_INFLOW, 8);

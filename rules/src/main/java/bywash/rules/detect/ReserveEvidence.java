@@ -1,0 +1,99 @@
+package bywash.rules.detect;
+
+import bywash.rules.detect.RampGlr.Candidate;
+import bywash.rules.text.Figures;
+import bywash.rules.text.Sentence;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a reserve's level says of water that gets into another vessel: how much faster it falls, or how much more slowly it
+ * fills, than without. L/min, one standard error.
+ *
+ * @param missingLMin what has gone missing from the reserve since the onset; NaN where that is not known
+ * @param words what it does, such as {@code reserve falls at 4.0 +/- 0.2 L/min}
+ */
+record ReserveEvidence(double missingLMin, double seLMin, String words) {
+    private static final double BEFORE_MIN = 20;
+    private static final double LEAST_MIN = 2;
+    private static final double SETTLED_MIN = 1;
+    private static final double LEAST_FILL_L_MIN = 0.35;
+    private static final int FILLS_COMPARED = 3;
+
+    boolean known() {
+        return Double.isFinite(missingLMin) && Double.isFinite(seLMin);
+    }
+
+    static ReserveEvidence of(String reserve, @Nullable VesselFlow flow, double onsetMin, double nowMin) {
+        if (flow == null || flow.motion() == Motion.LEARNING) {
+            return new ReserveEvidence(Double.NaN, Double.NaN, reserve + " is not known to hold or to lose water");
+        }
+        Slope now = flow.slope(onsetMin + SETTLED_MIN / 2, nowMin);
+        boolean fills = flow.motion() == Motion.IN
+                || now.rateLMin() > LEAST_FILL_L_MIN && now.rateLMin() > 3 * now.seLMin();
+        return fills ? filling(reserve, flow, onsetMin, nowMin) : resting(reserve, flow, onsetMin);
+    }
+
+    private static ReserveEvidence resting(String reserve, VesselFlow flow, double onsetMin) {
+        boolean out = flow.motion() == Motion.OUT;
+        Candidate c = flow.since(onsetMin);
+        if (!out && (c == null || !Double.isFinite(c.seLMin()))) {
+            return new ReserveEvidence(Double.NaN, Double.NaN, reserve + " has not been watched for long enough");
+        }
+        double fall = out || c == null ? -flow.rateLMin() : -c.rateLMin();
+        double se = out || c == null ? flow.rateSeLMin() : c.seLMin();
+        boolean rises = Figures.of(fall, 1).startsWith("-");
+        return new ReserveEvidence(
+                fall,
+                se,
+                Sentence.of(
+                        "%s %s at %.1f +/- %.1f L/min", reserve, rises ? "rises" : "falls", StrictMath.abs(fall), 2 * se));
+    }
+
+    /** While it is filled: against the same filling before the onset, else against earlier fillings. */
+    private static ReserveEvidence filling(String reserve, VesselFlow flow, double onsetMin, double nowMin) {
+        double since = flow.motion() == Motion.IN ? flow.onsetMin() : onsetMin;
+        Slope now = flow.slope(StrictMath.max(since, onsetMin) + SETTLED_MIN, nowMin);
+        Slope before = flow.slope(StrictMath.max(since + SETTLED_MIN, onsetMin - BEFORE_MIN), onsetMin - SETTLED_MIN);
+        if (before.minutes() < LEAST_MIN) {
+            before = earlier(flow);
+        }
+        String fills = Sentence.of("%s fills at %.1f +/- %.1f L/min", reserve, now.rateLMin(), 2 * now.seLMin());
+        if (now.minutes() < LEAST_MIN || before.minutes() < LEAST_MIN) {
+            return new ReserveEvidence(
+                    Double.NaN, Double.NaN, fills + ", and how fast it would fill without a leak is not known");
+        }
+        double missing = before.rateLMin() - now.rateLMin();
+        double se = StrictMath.hypot(before.seLMin(), now.seLMin());
+        boolean slower = missing > 0.05;
+        return new ReserveEvidence(
+                missing,
+                se,
+                fills
+                        + (slower
+                                ? Sentence.of(", %.1f +/- %.1f less than before", missing, 2 * se)
+                                : ", as fast as before"));
+    }
+
+    /** How fast the last fillings were; they differ as the supply's pressure does. */
+    private static Slope earlier(VesselFlow flow) {
+        double n = 0;
+        double mean = 0;
+        double squares = 0;
+        double minutes = 0;
+        int skip = -FILLS_COMPARED;
+        for (VesselFlow.Past past : flow.pasts()) {
+            skip += past.litres() > 0 ? 1 : 0;
+        }
+        for (VesselFlow.Past past : flow.pasts()) {
+            if (past.litres() > 0 && skip-- <= 0) {
+                n++;
+                double miss = past.rateLMin() - mean;
+                mean += miss / n;
+                squares += miss * (past.rateLMin() - mean);
+                minutes += past.untilMin() - past.fromMin();
+            }
+        }
+        double spread = n > 1 ? StrictMath.sqrt(squares / (n - 1)) : 0;
+        return new Slope(mean, StrictMath.max(spread, 0.08 * mean), minutes);
+    }
+}

@@ -167,12 +167,12 @@ final class FindingWords {
         double room = vessel.shape()
                         .volumeL(StrictMath.min(
                                 vessel.overflowMm(), vessel.shape().heightMm()))
-                - flow.volumeL();
+                - flow.highL(nowMin);
         return at(start, nowMin + StrictMath.max(0, room) / rate);
     }
 
     private static @Nullable Instant dryAt(VesselFlow flow, double rate, Instant start, double nowMin) {
-        return rate >= -0.05 ? null : at(start, nowMin + flow.volumeL() / -rate);
+        return rate >= -0.05 ? null : at(start, nowMin + StrictMath.max(0, flow.lowL(nowMin)) / -rate);
     }
 
     private static Instant at(Instant start, double minutes) {

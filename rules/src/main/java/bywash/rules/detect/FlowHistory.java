@@ -59,6 +59,12 @@ final class FlowHistory {
         stretchMin = Double.NaN;
     }
 
+    /** What was is of no use any more: the usual slope is another one from here on. */
+    void clear() {
+        restart();
+        count = 0;
+    }
+
     private int index(int i) {
         return (first + i) % MOST;
     }

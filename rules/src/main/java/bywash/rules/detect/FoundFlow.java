@@ -69,6 +69,11 @@ final class FoundFlow {
         begin(new Prior(fromMin, 0, 0, rateLMin, 0.5), fromMin);
     }
 
+    /** A flow that began between two times. */
+    void beginWithin(double fromMin, double toMin, double rateLMin) {
+        begin(new Prior(toMin, toMin - fromMin, 0.5, rateLMin, 0.4), fromMin);
+    }
+
     private void begin(Prior thought, double fromMin) {
         prior = thought;
         onsetMin = fromMin;

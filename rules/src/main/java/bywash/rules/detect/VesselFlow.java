@@ -22,6 +22,12 @@ final class VesselFlow {
     private static final double STEADY_SD_L_MIN = 0.05;
     private static final double STILL_AFTER_MIN = 20;
     private static final double RESTART_GRACE_MIN = 10;
+    /** Pipes have mostly drained back so long after a pump stop. */
+    private static final double DRAINED_BACK_MIN = 4;
+
+    private static final double RISES_ON_MIN = 6;
+    private static final double LEAST_RISE_L_MIN = 1.5;
+    private static final double STEADY_SHARE = 0.8;
     private static final int PASTS_KEPT = 6;
     private static final double BRIM_SIGMAS = 3;
     /** So long after it stood at its brim a vessel's mean level tells nothing of what came in. */
@@ -39,6 +45,7 @@ final class VesselFlow {
     private final double bedsL;
     private final double pipesL;
     private final RecentVolumes recent = new RecentVolumes();
+    private final Swing swing = new Swing();
     private final ArrayDeque<Point> pending = new ArrayDeque<>();
     private final FlowHistory history = new FlowHistory();
     private final FoundFlow found;
@@ -119,10 +126,16 @@ final class VesselFlow {
     private void sample(Point p) {
         volumeL = p.volumeL();
         recent.add(p);
+        if (bedsL > 0) {
+            swing.add(p.tMin(), p.volumeL());
+        }
         if (!pumpTold && bedsL > 0) {
             guessPump(p);
         }
         if (suspended(p.tMin())) {
+            if (p.tMin() - pumpOffMin > DRAINED_BACK_MIN) {
+                history.add(p.tMin(), p.volumeL());
+            }
             return;
         }
         slow.add(p.tMin(), p.volumeL(), holding() || plannedRuns);
@@ -233,6 +246,8 @@ final class VesselFlow {
         resumeMin = tMin + (on ? RESTART_GRACE_MIN : STILL_AFTER_MIN);
         book.loosenBeds();
         rebase();
+        history.clear();
+        swing.clear();
         motion = on ? Motion.LEARNING : Motion.DRAINING_BACK;
     }
 
@@ -282,7 +297,7 @@ final class VesselFlow {
     }
 
     void decide(double nowMin) {
-        if (suspended(nowMin) && !beyondHold()) {
+        if (suspended(nowMin) && !holding() && !entersWithoutPump(nowMin)) {
             return;
         }
         switch (motion) {
@@ -297,9 +312,32 @@ final class VesselFlow {
                 && motion != Motion.IN;
     }
 
+    /** While the pump stands: more than can drain back, or a rise that does not slow down as draining back does. */
+    private boolean entersWithoutPump(double nowMin) {
+        return beyondHold() || !Double.isNaN(risesOnLMin(nowMin));
+    }
+
+    /** The steady rise of a vessel whose pump has stood for a while, L/min; NaN where there is none. */
+    private double risesOnLMin(double nowMin) {
+        double from = pumpOffMin + DRAINED_BACK_MIN;
+        if (!(nowMin - from >= RISES_ON_MIN) || motion == Motion.IN || plannedRuns) {
+            return Double.NaN;
+        }
+        Slope first = slope(from, (from + nowMin) / 2);
+        Slope then = slope((from + nowMin) / 2, nowMin);
+        boolean steady = then.rateLMin() > LEAST_RISE_L_MIN
+                && then.rateLMin() > 4.5 * then.seLMin()
+                && then.rateLMin() > STEADY_SHARE * first.rateLMin();
+        return steady ? then.rateLMin() : Double.NaN;
+    }
+
     private void look(double nowMin) {
-        if (beyondHold()) {
-            begin(Motion.IN, pumpOffMin, (volumeL - pumpOffL) / StrictMath.max(1, nowMin - pumpOffMin));
+        double risesOn = risesOnLMin(nowMin);
+        if (beyondHold() || !Double.isNaN(risesOn)) {
+            double whole = (volumeL - pumpOffL) / StrictMath.max(1, nowMin - pumpOffMin);
+            motion = Motion.IN;
+            found.beginWithin(
+                    pumpOffMin, pumpOffMin + DRAINED_BACK_MIN, Double.isNaN(risesOn) ? whole : risesOn);
             return;
         }
         Beyond beyond = drains.beyond(nowMin, recent.sureL(), fill.fillLMin(), guard.noiseL());
@@ -425,6 +463,18 @@ final class VesselFlow {
     Slope slope(double fromMin, double toMin) {
         double usual = Double.isNaN(pumpOffMin) ? fill.fillLMin() : 0;
         return history.slope(fromMin, toMin, new Usual(usual, STEADY_SD_L_MIN, guard.noiseL()));
+    }
+
+    /** The volume from which it rises to its brim: at the top of its swing where siphons move it. */
+    double highL(double nowMin) {
+        double high = swing.highL(nowMin, found.onsetMin(), found.rateLMin());
+        return Double.isNaN(high) ? volumeL : StrictMath.max(high, volumeL);
+    }
+
+    /** The volume from which it falls dry likewise. */
+    double lowL(double nowMin) {
+        double low = swing.lowL(nowMin, found.onsetMin(), found.rateLMin());
+        return Double.isNaN(low) ? volumeL : StrictMath.min(low, volumeL);
     }
 
     /** What moves since about {@code tMin}, whether convincing or not; null where that is not known. */

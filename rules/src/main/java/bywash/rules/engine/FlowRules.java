@@ -6,6 +6,7 @@ import bywash.rules.alarm.Condition;
 import bywash.rules.detect.FlowFinding;
 import bywash.rules.detect.FlowFinding.Verdict;
 import bywash.rules.site.Vessel;
+import bywash.rules.site.VesselRole;
 import bywash.rules.text.Figures;
 import java.time.Duration;
 import java.time.Instant;
@@ -40,15 +41,15 @@ final class FlowRules {
     }
 
     private void set(AlarmKind kind, Vessel vessel, Instant at, boolean holds, @Nullable FlowFinding finding) {
-        board.set(kind, vessel.id(), at, holds && finding != null ? condition(kind, vessel, finding) : null);
+        board.set(kind, vessel.id(), at, holds && finding != null ? condition(kind, vessel, finding, at) : null);
     }
 
-    private static Condition condition(AlarmKind kind, Vessel vessel, FlowFinding f) {
+    private static Condition condition(AlarmKind kind, Vessel vessel, FlowFinding f, Instant at) {
         Instant deadline = f.rateLMin() < 0 ? f.dryAt() : f.overflowAt();
-        return new Condition(message(kind, vessel, f), f.why(), deadline, values(kind, f));
+        return new Condition(message(kind, vessel, f, at), f.why(), deadline, values(kind, f));
     }
 
-    private static String message(AlarmKind kind, Vessel vessel, FlowFinding f) {
+    private static String message(AlarmKind kind, Vessel vessel, FlowFinding f, Instant at) {
         String litres = f.moved().words();
         String rate = Figures.of(StrictMath.abs(f.rateLMin()), 1) + " L/min";
         String from = f.source().equals("unknown") || f.source().isEmpty() ? "" : " from " + f.source();
@@ -59,11 +60,20 @@ final class FlowRules {
         }
         return switch (kind) {
             case UNPLANNED_LOSS ->
-                "Water is leaving " + vessel.id() + " unplanned: " + rate + ", " + litres + " so far";
+                "Water is leaving " + vessel.id() + " unplanned: " + rate + ", " + litres + " so far" + dry(vessel, f, at);
             case LINE_NOT_SHUT -> "The line into " + vessel.id() + " is not shut: " + rate + ", " + litres + " so far";
             default ->
                 "Water nobody declared is entering " + vessel.id() + from + ": " + rate + ", " + litres + " so far";
         };
+    }
+
+    private static String dry(Vessel vessel, FlowFinding f, Instant at) {
+        Instant dryAt = f.dryAt();
+        if (dryAt == null) {
+            return "";
+        }
+        String what = vessel.role() == VesselRole.SUMP ? "; the pump runs dry in " : "; empty in ";
+        return what + Text.span(at, dryAt, f.rateLMin(), f.rateSeLMin());
     }
 
     private static Map<String, Object> values(AlarmKind kind, FlowFinding f) {
@@ -99,7 +109,8 @@ final class FlowRules {
                 && overflowAt.isBefore(at.plus(OVERFLOW_SOON));
         Condition condition = null;
         if (freeboardMm < near || soon) {
-            String when = overflowAt == null ? "" : "; at this rate it overflows in " + Text.span(at, overflowAt);
+            String when = finding == null || overflowAt == null ? "" : "; at this rate it overflows in "
+                            + Text.span(at, overflowAt, finding.rateLMin(), finding.rateSeLMin());
             condition = Condition.of(
                     vessel.id() + " has " + Figures.of(StrictMath.max(0, freeboardMm), 0) + " mm of freeboard left"
                             + when,

@@ -25,4 +25,20 @@ final class Text {
         long minutes = seconds / 60;
         return minutes < 120 ? minutes + " min" : minutes / 60 + " h " + minutes % 60 + " min";
     }
+
+    /** Such as {@code 40 min (31 to 56 min)}: a time to reach something at a rate that has an error of its own. */
+    static String span(Instant from, Instant to, double rate, double standardError) {
+        double seconds = Math.max(0, Duration.between(from, to).getSeconds());
+        double r = Math.abs(rate);
+        double error = 2 * Math.max(0, standardError);
+        if (!(r > 0) || !(error > 0) || seconds == 0) {
+            return span(from, to);
+        }
+        String soonest = span(from, from.plusSeconds((long) (seconds * r / (r + error))));
+        if (error >= 0.9 * r) {
+            return span(from, to) + " (" + soonest + " or more)";
+        }
+        return span(from, to) + " (" + soonest + " to " + span(from, from.plusSeconds((long) (seconds * r / (r - error))))
+                + ")";
+    }
 }

@@ -10,6 +10,7 @@ import bywash.samples.simulation.Action;
 import bywash.samples.simulation.SiteModel;
 import bywash.samples.simulation.SiteRun;
 import bywash.samples.simulation.SiteSink;
+import bywash.samples.simulation.Truth;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -73,6 +74,11 @@ final class BalanceSink implements SiteSink {
     @Nullable
     FlowFinding finding(String vessel) {
         return balance.finding(vessel);
+    }
+
+    /** What is really so. */
+    Truth truth() {
+        return run.truth();
     }
 
     private void tick(double tMin) {

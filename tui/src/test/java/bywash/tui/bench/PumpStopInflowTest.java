@@ -1,0 +1,58 @@
+package bywash.tui.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import bywash.rules.detect.FlowFinding;
+import bywash.rules.detect.FlowFinding.Verdict;
+import bywash.samples.simulation.Action;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The pump stops: what drains back is no inflow, what comes in besides is one after all. */
+class PumpStopInflowTest {
+    private static final double STOP_MIN = 760.4;
+
+    private static double found(BalanceSink sink, double mostMin) {
+        for (double t = STOP_MIN; t < STOP_MIN + mostMin; t += 0.25) {
+            sink.to(t, 1e18);
+            FlowFinding f = Objects.requireNonNull(sink.finding("sump"));
+            if (f.verdict() == Verdict.UNPLANNED_INFLOW) {
+                return t - STOP_MIN;
+            }
+        }
+        return Double.POSITIVE_INFINITY;
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "no siphons, 4, 51", "no siphons, 8, 52", "three beds, 4, 53",
+        "three beds, 8, 54", "Larkfield, 4, 55", "Larkfield, 8, 56"
+    })
+    void anInflowThatBeginsAsThePumpStopsIsFoundOnceDrainingBackIsOver(String site, double rate, long seed) {
+        List<Action> actions = List.of(
+                new Action.PumpOff(STOP_MIN, STOP_MIN + 60),
+                new Action.InflowIntoSump(STOP_MIN, STOP_MIN + 60, rate, 0.9));
+        BalanceSink sink = new BalanceSink(VolumeBenchmark.sites().get(site), actions, seed);
+        double after = found(sink, 40);
+        assertTrue(after <= 14, "after " + after);
+        sink.to(STOP_MIN + after + 5, 1e18);
+        FlowFinding f = Objects.requireNonNull(sink.finding("sump"));
+        double in = rate * (after + 5);
+        assertEquals(in, f.volumeL(), 2 * f.volumeSeL() + 2, f.why());
+        assertEquals("outside", f.source(), f.why());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "no siphons, 61", "no siphons, 62", "three beds, 63", "three beds, 64", "three beds, 65",
+        "three beds, 66", "Larkfield, 67", "Larkfield, 68", "Larkfield, 69", "Larkfield, 70"
+    })
+    void whatDrainsBackAloneIsNone(String site, long seed) {
+        List<Action> actions = List.of(new Action.PumpOff(STOP_MIN, STOP_MIN + 50));
+        BalanceSink sink = new BalanceSink(VolumeBenchmark.sites().get(site), actions, seed);
+        assertEquals(Double.POSITIVE_INFINITY, found(sink, 140));
+    }
+}

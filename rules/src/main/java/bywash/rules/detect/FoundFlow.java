@@ -10,6 +10,9 @@ import org.jspecify.annotations.Nullable;
 /** A flow that was found: since when, how fast, how much, and whether it still runs. Minutes, L/min and litres. */
 final class FoundFlow {
     private static final double LEFT_OF_CLAIM = 0.3;
+    /** Sooner the mean of {@value SlowDrift#MEAN_OVER} min shows too little of a true flow. */
+    private static final double MEAN_SHOWS_MIN = 25;
+
     /** At whole half minutes, so that a tick that is missing puts nothing off for good. */
     private static final double LOOKS_PER_MIN = 2;
 
@@ -154,7 +157,10 @@ final class FoundFlow {
     /** Water that flows must be somewhere: a flow of so many litres that leaves the mean level where it was is none. */
     boolean contradicted(double nowMin, double leastL, SlowDrift slow) {
         double claimedL = litres(nowMin);
-        return StrictMath.abs(claimedL) >= leastL && slow.changeL(nowMin - onsetMin) / claimedL < LEFT_OF_CLAIM;
+        double minutes = nowMin - onsetMin;
+        return minutes >= MEAN_SHOWS_MIN
+                && StrictMath.abs(claimedL) >= leastL
+                && slow.changeL(minutes) / claimedL < LEFT_OF_CLAIM;
     }
 
     /** Whether it was over by the last look already, so that its last figures have been heard. */

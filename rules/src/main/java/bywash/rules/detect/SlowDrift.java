@@ -15,7 +15,8 @@ import org.jspecify.annotations.Nullable;
 final class SlowDrift {
     private static final int[] LENGTHS = {20, 26, 32, 40, 60};
 
-    private static final int MEAN_OVER = 20;
+    /** Minutes that {@link #changeL} takes its means over. */
+    static final int MEAN_OVER = 20;
 
     private final List<SlowWindow> windows;
     private final boolean siphons;

@@ -20,6 +20,7 @@ final class FlowRules {
     /** Freeboard under this share of the overflow height is near: 5 % level deadband of ISA-18.2, from memory. */
     private static final double FREEBOARD_SHARE = 0.05;
 
+    private static final Duration RUNS_OVER = Duration.ofSeconds(30);
     private static final Duration OVERFLOW_SOON = Duration.ofMinutes(20);
 
     private final AlarmBoard board;
@@ -96,6 +97,13 @@ final class FlowRules {
         return values;
     }
 
+    private static String overflows(FlowFinding finding, Instant overflowAt, Instant at) {
+        return overflowAt.isAfter(at.plus(RUNS_OVER))
+                ? "; at this rate it overflows in "
+                        + Text.span(at, overflowAt, finding.rateLMin(), finding.rateSeLMin())
+                : "; it runs over now or at the top of its next swing";
+    }
+
     private void overflow(Vessel vessel, @Nullable FlowFinding finding, double levelMm, Instant at) {
         double freeboardMm = vessel.overflowMm() - levelMm;
         double near = vessel.overflowMm() * FREEBOARD_SHARE;
@@ -109,8 +117,7 @@ final class FlowRules {
                 && overflowAt.isBefore(at.plus(OVERFLOW_SOON));
         Condition condition = null;
         if (freeboardMm < near || soon) {
-            String when = finding == null || overflowAt == null ? "" : "; at this rate it overflows in "
-                            + Text.span(at, overflowAt, finding.rateLMin(), finding.rateSeLMin());
+            String when = finding == null || overflowAt == null ? "" : overflows(finding, overflowAt, at);
             condition = Condition.of(
                     vessel.id() + " has " + Figures.of(StrictMath.max(0, freeboardMm), 0) + " mm of freeboard left"
                             + when,

@@ -28,6 +28,7 @@ final class VesselFlow {
     private static final double RISES_ON_MIN = 6;
     private static final double LEAST_RISE_L_MIN = 1.5;
     private static final double STEADY_SHARE = 0.8;
+    private static final double MOST_LOSS_L_MIN = 8;
     private static final int PASTS_KEPT = 6;
     private static final double BRIM_SIGMAS = 3;
     /** So long after it stood at its brim a vessel's mean level tells nothing of what came in. */
@@ -164,9 +165,10 @@ final class VesselFlow {
         }
     }
 
-    /** What a found flow brings, so that drains still stand out of it. */
+    /** What a found flow brings or takes, so that drains still stand out of it; of a loss so much that its end shows too. */
     private double knownInL(double minutes) {
-        return motion == Motion.IN ? StrictMath.max(0, found.rateLMin()) * minutes : 0;
+        double least = motion == Motion.IN ? 0 : -MOST_LOSS_L_MIN;
+        return holding() ? StrictMath.max(least, found.rateLMin()) * minutes : 0;
     }
 
     private void guessPump(Point p) {

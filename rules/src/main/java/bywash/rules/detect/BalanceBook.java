@@ -147,7 +147,8 @@ final class BalanceBook {
     private BalanceLine line(String vessel, VesselFlow flow, Instant start, double nowMin) {
         HourlyChange hour = flow.hour();
         double foundL = shownL(beyond, vessel, hour);
-        double foundSe = 0;
+        double declaredL = shownL(declared, vessel, hour);
+        double foundSe = watch == null || declaredL == 0 ? 0 : watch.bookedSeL(vessel);
         Past last = null;
         for (Past each : found(vessel, flow, nowMin)) {
             double shown = shownL(each, hour);
@@ -160,7 +161,7 @@ final class BalanceBook {
                 vessel,
                 flow.volumeL(),
                 hour.changeL(),
-                shownL(declared, vessel, hour),
+                declaredL,
                 foundL,
                 hour.usualL(),
                 StrictMath.hypot(hour.seL(), foundSe),

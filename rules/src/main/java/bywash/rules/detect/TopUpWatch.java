@@ -112,6 +112,11 @@ final class TopUpWatch {
         return words;
     }
 
+    /** One standard error of what is booked of it for a vessel, L; 0 for others. */
+    double bookedSeL(String vessel) {
+        return vessel.equals(vessel()) || vessel.equals(source()) ? enteredSeL : 0;
+    }
+
     /** L/min, positive into the vessel. */
     double rateLMin() {
         return line == Line.OPEN ? StrictMath.abs(meter.rateLMin()) : inward(surest());
@@ -242,6 +247,10 @@ final class TopUpWatch {
         SlopeFit c = surest();
         double rate = inward(c);
         double se = c == reserveRate ? c.seLMin() : StrictMath.hypot(c.seLMin(), 0.5 * target.standingSd());
+        if (reserve != null && since > SETTLE_MIN) {
+            enteredL = StrictMath.max(0, startL - reserve.recentL());
+            enteredSeL = 0.8 * reserve.noiseL();
+        }
         String came = "; " + Spread.of(enteredL, enteredSeL).words() + " came in";
         if (since > 2 && rate > OPEN_L_MIN && rate > 4.5 * se) {
             line = Line.OPEN;

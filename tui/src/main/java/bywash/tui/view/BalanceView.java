@@ -50,7 +50,7 @@ public final class BalanceView {
             out.add(Passage.plain("Last hour", change(line, units)));
         }
         out.add(
-                flow != null && flow.verdict() == FlowFinding.Verdict.PLANNED && line.moved() == null
+                planned(system, line, frame)
                         ? Passage.plain("Balance", "goes as declared; what is left over is judged once it has ended")
                         : unexplained(line, moving, units));
         if (flow != null && !flow.why().isEmpty()) {
@@ -59,6 +59,16 @@ public final class BalanceView {
         if (!system) {
             out.add(Passage.plain("Finds", finds(line, units)));
         }
+    }
+
+    /** Whether water comes as declared just now, here or, for all together, anywhere. */
+    private static boolean planned(boolean system, BalanceLine line, Frame frame) {
+        return frame.snapshot().balance().stream()
+                .filter(l -> system || l.subject().equals(line.subject()))
+                .anyMatch(l -> {
+                    FlowFinding flow = flow(l.subject(), frame);
+                    return flow != null && flow.verdict() == FlowFinding.Verdict.PLANNED && l.moved() == null;
+                });
     }
 
     /** Whether water has lately moved, so that the hour's means, which lag behind, are no figure to show beside it. */

@@ -68,7 +68,9 @@ public record TopUpProgress(
             return "TOP-UP into " + topUp.vessel() + " from " + topUp.source() + ": " + how;
         }
         String when = Words.clock(ended, frame.at(), frame.snapshot().site().timeZone());
-        return "Top-up ended " + when + ". " + shut(topUp) + ".";
+        String shut = shut(topUp);
+        int litres = shut.indexOf(';'); // what came in stands on the page of the top-up
+        return "Top-up ended " + when + ". " + (litres < 0 ? shut : shut.substring(0, litres)) + ".";
     }
 
     private static String shut(TopUp topUp) {

@@ -166,7 +166,8 @@ final class BalanceBook {
                 hour.usualL(),
                 StrictMath.hypot(hour.seL(), foundSe),
                 flow.findsLMin(FOUND_WITHIN_MIN),
-                last == null ? null : moved(last, flow, start));
+                last == null ? null : moved(last, flow, start),
+                flow.ranOver(nowMin));
     }
 
     private static Moved moved(Past last, VesselFlow flow, Instant start) {
@@ -180,6 +181,7 @@ final class BalanceBook {
     }
 
     private static BalanceLine together(List<BalanceLine> lines) {
+        boolean over = false;
         double variance = 0;
         double litres = 0;
         double change = 0;
@@ -193,10 +195,11 @@ final class BalanceBook {
             known += each.declaredL();
             found += each.foundL();
             usual += each.usualL();
+            over |= each.ranOver();
             variance += each.seL() * each.seL();
             finds = StrictMath.max(finds, each.findsLMin());
         }
         double se = StrictMath.sqrt(variance);
-        return new BalanceLine(BalanceLine.SYSTEM, litres, change, known, found, usual, se, finds, null);
+        return new BalanceLine(BalanceLine.SYSTEM, litres, change, known, found, usual, se, finds, null, over);
     }
 }

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param seL one standard error of what is left; NaN while not learned
  * @param findsLMin the least flow that would now be found within half an hour, L/min; NaN where none would
  * @param moved the last undeclared water of the vessel within the last two hours; null for none, and for all together
+ * @param ranOver whether it stood at its overflow within the last two hours: what ran over shows in no level
  */
 public record BalanceLine(
         String subject,
@@ -24,7 +25,8 @@ public record BalanceLine(
         double usualL,
         double seL,
         double findsLMin,
-        @Nullable Moved moved) {
+        @Nullable Moved moved,
+        boolean ranOver) {
     /** The subject of the line on all vessels together. */
     public static final String SYSTEM = "system";
 

@@ -28,8 +28,8 @@ record ReserveEvidence(double missingLMin, double seLMin, String words) {
             return new ReserveEvidence(Double.NaN, Double.NaN, reserve + " is not known to hold or to lose water");
         }
         Slope now = flow.slope(onsetMin + SETTLED_MIN / 2, nowMin);
-        boolean fills = flow.motion() == Motion.IN
-                || now.rateLMin() > LEAST_FILL_L_MIN && now.rateLMin() > 3 * now.seLMin();
+        boolean fills =
+                flow.motion() == Motion.IN || now.rateLMin() > LEAST_FILL_L_MIN && now.rateLMin() > 3 * now.seLMin();
         return fills ? filling(reserve, flow, onsetMin, nowMin) : resting(reserve, flow, onsetMin);
     }
 
@@ -46,7 +46,8 @@ record ReserveEvidence(double missingLMin, double seLMin, String words) {
                 fall,
                 se,
                 Sentence.of(
-                        "%s %s at %.1f +/- %.1f L/min", reserve, rises ? "rises" : "falls", StrictMath.abs(fall), 2 * se));
+                        "%s %s at %.1f +/- %.1f L/min",
+                        reserve, rises ? "rises" : "falls", StrictMath.abs(fall), 2 * se));
     }
 
     /** While it is filled: against the same filling before the onset, else against earlier fillings. */

@@ -247,7 +247,7 @@ final class TopUpWatch {
         SlopeFit c = surest();
         double rate = inward(c);
         double se = c == reserveRate ? c.seLMin() : StrictMath.hypot(c.seLMin(), 0.5 * target.standingSd());
-        if (reserve != null && since > SETTLE_MIN) {
+        if (reserve != null && since > SETTLE_MIN && since < 3 * SETTLE_MIN) { // the hose has run empty
             enteredL = StrictMath.max(0, startL - reserve.recentL());
             enteredSeL = 0.8 * reserve.noiseL();
         }

@@ -338,8 +338,7 @@ final class VesselFlow {
         if (beyondHold() || !Double.isNaN(risesOn)) {
             double whole = (volumeL - pumpOffL) / StrictMath.max(1, nowMin - pumpOffMin);
             motion = Motion.IN;
-            found.beginWithin(
-                    pumpOffMin, pumpOffMin + DRAINED_BACK_MIN, Double.isNaN(risesOn) ? whole : risesOn);
+            found.beginWithin(pumpOffMin, pumpOffMin + DRAINED_BACK_MIN, Double.isNaN(risesOn) ? whole : risesOn);
             return;
         }
         Beyond beyond = drains.beyond(nowMin, recent.sureL(), fill.fillLMin(), guard.noiseL());
@@ -440,7 +439,7 @@ final class VesselFlow {
         double slope = Double.isNaN(pumpOffMin) ? fill.fillLMin() : 0;
         Usual usual = new Usual(slope, StrictMath.max(STEADY_SD_L_MIN, fill.spreadLMin()), guard.noiseL());
         found.weigh(usual, standingSd(), nowMin);
-        boolean brim = nowMin - brimMin < BRIM_FORGOTTEN_MIN;
+        boolean brim = ranOver(nowMin);
         if (bedsL > 0 && !brim && found.contradicted(nowMin, 0.5 * bedsL + 40, slow)) {
             fill.relearn();
             motion = Motion.STEADY;
@@ -465,6 +464,11 @@ final class VesselFlow {
     Slope slope(double fromMin, double toMin) {
         double usual = Double.isNaN(pumpOffMin) ? fill.fillLMin() : 0;
         return history.slope(fromMin, toMin, new Usual(usual, STEADY_SD_L_MIN, guard.noiseL()));
+    }
+
+    /** Whether it stood at its overflow lately. */
+    boolean ranOver(double nowMin) {
+        return nowMin - brimMin < BRIM_FORGOTTEN_MIN;
     }
 
     /** The volume from which it rises to its brim: at the top of its swing where siphons move it. */

@@ -61,7 +61,8 @@ final class FlowRules {
         }
         return switch (kind) {
             case UNPLANNED_LOSS ->
-                "Water is leaving " + vessel.id() + " unplanned: " + rate + ", " + litres + " so far" + dry(vessel, f, at);
+                "Water is leaving " + vessel.id() + " unplanned: " + rate + ", " + litres + " so far"
+                        + dry(vessel, f, at);
             case LINE_NOT_SHUT -> "The line into " + vessel.id() + " is not shut: " + rate + ", " + litres + " so far";
             default ->
                 "Water nobody declared is entering " + vessel.id() + from + ": " + rate + ", " + litres + " so far";

@@ -38,7 +38,7 @@ final class Text {
         if (error >= 0.9 * r) {
             return span(from, to) + " (" + soonest + " or more)";
         }
-        return span(from, to) + " (" + soonest + " to " + span(from, from.plusSeconds((long) (seconds * r / (r - error))))
-                + ")";
+        return span(from, to) + " (" + soonest + " to "
+                + span(from, from.plusSeconds((long) (seconds * r / (r - error)))) + ")";
     }
 }

@@ -60,7 +60,8 @@ final class RuledOut {
                 .findFirst()
                 .orElse(null);
         String from = now.findings().stream()
-                .filter(f -> f.verdict() == Verdict.UNPLANNED_INFLOW && f.source().equals(reserve))
+                .filter(f ->
+                        f.verdict() == Verdict.UNPLANNED_INFLOW && f.source().equals(reserve))
                 .map(f -> "Water from " + reserve + " is what enters " + f.vessel() + ": " + f.why())
                 .findFirst()
                 .orElse("");

@@ -67,7 +67,8 @@ class WaterBalanceTest {
         site.sumpFlowLMin = 2.5;
         site.until("sump", Verdict.UNPLANNED_INFLOW, 10);
         site.run(5);
-        assertEquals("outside", site.finding("sump").source(), site.finding("sump").why());
+        assertEquals(
+                "outside", site.finding("sump").source(), site.finding("sump").why());
     }
 
     @Test
@@ -80,7 +81,8 @@ class WaterBalanceTest {
         site.sumpFlowLMin = 2.5;
         site.until("sump", Verdict.UNPLANNED_INFLOW, 10);
         site.run(6);
-        assertEquals("reserve", site.finding("sump").source(), site.finding("sump").why());
+        assertEquals(
+                "reserve", site.finding("sump").source(), site.finding("sump").why());
     }
 
     @Test

@@ -37,6 +37,8 @@ public record AlarmDetail(
         List<String> follows,
         List<String> evidence,
         List<String> cautions) {
+    private static final Duration JUST_NOW = Duration.ofMinutes(1);
+
     public AlarmDetail {
         action = List.copyOf(action);
         follows = List.copyOf(follows);
@@ -172,9 +174,10 @@ public record AlarmDetail(
     private static String words(String event, Instant deadline, Frame frame) {
         Instant now = frame.at();
         String clock = Words.clock(deadline, now, frame.snapshot().site().timeZone());
-        return deadline.isAfter(now)
-                ? Words.span(now, deadline) + " to " + event + " (" + clock + ")"
-                : event + " was due " + clock;
+        if (deadline.isAfter(now)) {
+            return Words.span(now, deadline) + " to " + event + " (" + clock + ")";
+        }
+        return event + (deadline.isBefore(now.minus(JUST_NOW)) ? " was due " + clock : " now");
     }
 
     private static String event(AlarmView alarm, Frame frame) {

@@ -95,7 +95,8 @@ public final class BalanceView {
         String beyond = moved == null ? "Unexplained" : "Unexplained beyond that";
         String rest = lines.stream()
                 .filter(l -> l.subject().equals(subject) || l.subject().equals(BalanceLine.SYSTEM))
-                .filter(l -> !Double.isNaN(l.unexplainedL()))
+                .filter(l -> !Double.isNaN(l.unexplainedL()) && !l.ranOver())
+                .filter(l -> moved == null || !Double.isNaN(l.seL()))
                 .map(l -> l.subject() + " " + units.change(l.unexplainedL())
                         + (Double.isNaN(l.seL()) ? "" : " +/- " + units.smallVolume(l.seL())))
                 .collect(Collectors.collectingAndThen(
@@ -134,6 +135,15 @@ public final class BalanceView {
         String beyond = moving ? " beyond that" : "";
         if (Double.isNaN(litres)) {
             return Passage.plain("Balance", "not known yet");
+        }
+        if (line.ranOver()) {
+            return new Passage(
+                    "Balance",
+                    "! not judged: the water stood at the overflow, and what ran over shows in no level",
+                    Tone.WARNING);
+        }
+        if (moving && Double.isNaN(line.seL())) {
+            return Passage.plain("Balance", "the rest is not judged, its error is not learned yet");
         }
         if (Double.isNaN(line.seL())) {
             return Passage.plain(

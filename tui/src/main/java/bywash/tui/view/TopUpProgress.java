@@ -83,9 +83,12 @@ public record TopUpProgress(
 
     private static String volume(TopUp topUp, DisplayUnits units, boolean running) {
         double toCome = topUp.plannedL() - topUp.enteredL();
-        String left = toCome >= 0
-                ? units.volume(toCome) + (running ? " to go" : " short")
-                : "OVER by " + units.volume(-toCome) + (running ? ", shut the valve" : "");
+        boolean asPlanned = Math.abs(toCome) <= 2 * topUp.enteredSeL();
+        String left = asPlanned && !running
+                ? "as planned"
+                : toCome >= 0
+                        ? units.volume(toCome) + (running ? " to go" : " short")
+                        : "OVER by " + units.volume(-toCome) + (running ? ", shut the valve" : "");
         return units.spread(topUp.entered()) + " of " + units.volume(topUp.plannedL()) + ", " + left;
     }
 

@@ -20,12 +20,11 @@ class LossTest {
     /** It is said for the bottom of the siphons' swing, which may come a cycle later. */
     private static final double SWING_MIN = 12;
 
-
     private final double[] dryMin = {Double.NaN};
 
     private BalanceSink sink(String site, double rate, long seed) {
         List<Action> actions = List.of(new Action.LeakFromSump(ONSET_MIN, ONSET_MIN + 600, rate));
-        return new BalanceSink(VolumeBenchmark.sites().get(site), actions, seed);
+        return new BalanceSink(VolumeBenchmark.site(site), actions, seed);
     }
 
     @ParameterizedTest

@@ -35,7 +35,7 @@ class PumpStopInflowTest {
         List<Action> actions = List.of(
                 new Action.PumpOff(STOP_MIN, STOP_MIN + 60),
                 new Action.InflowIntoSump(STOP_MIN, STOP_MIN + 60, rate, 0.9));
-        BalanceSink sink = new BalanceSink(VolumeBenchmark.sites().get(site), actions, seed);
+        BalanceSink sink = new BalanceSink(VolumeBenchmark.site(site), actions, seed);
         double after = found(sink, 40);
         assertTrue(after <= 14, "after " + after);
         sink.to(STOP_MIN + after + 5, 1e18);
@@ -52,7 +52,7 @@ class PumpStopInflowTest {
     })
     void whatDrainsBackAloneIsNone(String site, long seed) {
         List<Action> actions = List.of(new Action.PumpOff(STOP_MIN, STOP_MIN + 50));
-        BalanceSink sink = new BalanceSink(VolumeBenchmark.sites().get(site), actions, seed);
+        BalanceSink sink = new BalanceSink(VolumeBenchmark.site(site), actions, seed);
         assertEquals(Double.POSITIVE_INFINITY, found(sink, 140));
     }
 }

@@ -17,7 +17,7 @@ class ReserveLeakTest {
     private static final double LEAK_L_MIN = 2.5;
 
     private static FlowFinding after(String site, List<Action> actions, long seed, double minutes) {
-        BalanceSink sink = new BalanceSink(VolumeBenchmark.sites().get(site), actions, seed).to(minutes, 1e18);
+        BalanceSink sink = new BalanceSink(VolumeBenchmark.site(site), actions, seed).to(minutes, 1e18);
         FlowFinding finding = sink.finding("sump");
         assertNotNull(finding);
         assertEquals(Verdict.UNPLANNED_INFLOW, finding.verdict(), finding.why());

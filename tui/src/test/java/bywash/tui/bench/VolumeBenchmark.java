@@ -29,6 +29,10 @@ public final class VolumeBenchmark {
         return sites;
     }
 
+    static SiteModel site(String name) {
+        return Objects.requireNonNull(sites().get(name), name);
+    }
+
     public static void main(String[] args) {
         long first = args.length > 0 ? Long.parseLong(args[0]) : 501;
         int seeds = args.length > 1 ? Integer.parseInt(args[1]) : 40;

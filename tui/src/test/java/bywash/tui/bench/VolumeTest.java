@@ -7,18 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bywash.rules.detect.FlowFinding;
-import bywash.samples.simulation.SiteModel;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** The litres of an inflow against what the simulation let in; minutes allowed were set after a look at the benchmark. */
 class VolumeTest {
-    private static SiteModel site(String name) {
-        SiteModel site = VolumeBenchmark.sites().get(name);
-        assertNotNull(site, name);
-        return site;
-    }
-
     @ParameterizedTest
     @CsvSource({
         "no siphons, 2, 60, 701, 6",
@@ -32,7 +25,7 @@ class VolumeTest {
         "Larkfield, 11, 22, 709, 15"
     })
     void theRangeHoldsWhatCameInAndTheEndIsFound(String name, double rate, double minutes, long seed, double within) {
-        VolumeTrial trial = new VolumeTrial(site(name), seed, rate, minutes);
+        VolumeTrial trial = new VolumeTrial(VolumeBenchmark.site(name), seed, rate, minutes);
         FlowFinding said = trial.said();
         assertNotNull(said, "not found");
         assertTrue(trial.rangeHolds(), trial.toString());
@@ -47,7 +40,7 @@ class VolumeTest {
     @ParameterizedTest
     @CsvSource({"no siphons, 711", "Larkfield, 712"})
     void whileItRunsOverTheEdgeAnInflowIsNotTakenForOver(String name, long seed) {
-        VolumeTrial trial = new VolumeTrial(site(name), seed, 8, 90);
+        VolumeTrial trial = new VolumeTrial(VolumeBenchmark.site(name), seed, 8, 90);
         assertFalse(trial.brokeOff(), trial.toString());
         assertTrue(trial.heldWhileRunning() > 0.9, trial.toString());
     }

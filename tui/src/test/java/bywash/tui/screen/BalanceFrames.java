@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 final class BalanceFrames {
     private BalanceFrames() {}
 
-    private static final BalanceLine RESERVE = new BalanceLine("reserve", 817, -0.1, 0, 0, 0, 0.4, 0.35, null);
+    private static final BalanceLine RESERVE = new BalanceLine("reserve", 817, -0.1, 0, 0, 0, 0.4, 0.35, null, false);
 
     /** Quiet, long learned. */
     static Frame quiet() {
@@ -26,9 +26,9 @@ final class BalanceFrames {
                 Frames.quiet(),
                 null,
                 List.of(
-                        new BalanceLine("sump", 395, -2.1, 0, 0, -0.8, 4.1, 0.9, null),
+                        new BalanceLine("sump", 395, -2.1, 0, 0, -0.8, 4.1, 0.9, null, false),
                         RESERVE,
-                        new BalanceLine("system", 1212, -2.2, 0, 0, -0.8, 4.1, 0.9, null)),
+                        new BalanceLine("system", 1212, -2.2, 0, 0, -0.8, 4.1, 0.9, null, false)),
                 finding(Verdict.QUIET, 0, "The level does what its known cycles explain."));
     }
 
@@ -39,9 +39,9 @@ final class BalanceFrames {
                 Frames.valveOpen(),
                 null,
                 List.of(
-                        new BalanceLine("sump", 604, 26.2, 0, 27.4, -0.8, 4.8, 0.9, running),
+                        new BalanceLine("sump", 604, 26.2, 0, 27.4, -0.8, 4.8, 0.9, running, false),
                         RESERVE,
-                        new BalanceLine("system", 1421, 26.1, 0, 27.4, -0.8, 4.8, 0.9, null)),
+                        new BalanceLine("system", 1421, 26.1, 0, 27.4, -0.8, 4.8, 0.9, null, false)),
                 Frames.valveOpen().snapshot().vessels().get(0).flow());
     }
 
@@ -53,9 +53,9 @@ final class BalanceFrames {
                 Frames.quiet(),
                 null,
                 List.of(
-                        new BalanceLine("sump", 675, 278.2, 0, 282.6, -0.8, 14.6, 0.9, over),
+                        new BalanceLine("sump", 675, 278.2, 0, 282.6, -0.8, 14.6, 0.9, over, false),
                         RESERVE,
-                        new BalanceLine("system", 1492, 278.1, 0, 282.6, -0.8, 14.6, 0.9, null)),
+                        new BalanceLine("system", 1492, 278.1, 0, 282.6, -0.8, 14.6, 0.9, null, false)),
                 finding(Verdict.QUIET, 0, "The level does what its known cycles explain."));
     }
 
@@ -66,9 +66,9 @@ final class BalanceFrames {
                 running,
                 running.snapshot().topUp(),
                 List.of(
-                        new BalanceLine("sump", 480, 38.5, 41.0, 0, -0.8, 4.1, 0.9, null),
-                        new BalanceLine("reserve", 736, -41.2, -41.0, 0, 0, 0.4, 0.35, null),
-                        new BalanceLine("system", 1216, -2.7, 0, 0, -0.8, 4.1, 0.9, null)),
+                        new BalanceLine("sump", 480, 38.5, 41.0, 0, -0.8, 4.1, 0.9, null, false),
+                        new BalanceLine("reserve", 736, -41.2, -41.0, 0, 0, 0.4, 0.35, null, false),
+                        new BalanceLine("system", 1216, -2.7, 0, 0, -0.8, 4.1, 0.9, null, false)),
                 running.snapshot().vessels().get(0).flow());
     }
 
@@ -78,9 +78,9 @@ final class BalanceFrames {
                 Frames.quiet(),
                 null,
                 List.of(
-                        new BalanceLine("sump", 395, Double.NaN, 0, 0, 0, Double.NaN, 18, null),
-                        new BalanceLine("reserve", 817, Double.NaN, 0, 0, 0, Double.NaN, 0.35, null),
-                        new BalanceLine("system", 1212, Double.NaN, 0, 0, 0, Double.NaN, 18, null)),
+                        new BalanceLine("sump", 395, Double.NaN, 0, 0, 0, Double.NaN, 18, null, false),
+                        new BalanceLine("reserve", 817, Double.NaN, 0, 0, 0, Double.NaN, 0.35, null, false),
+                        new BalanceLine("system", 1212, Double.NaN, 0, 0, 0, Double.NaN, 18, null, false)),
                 finding(
                         Verdict.LEARNING,
                         0,
@@ -106,9 +106,9 @@ final class BalanceFrames {
                 Frames.quiet(),
                 topUp,
                 List.of(
-                        new BalanceLine("sump", 556 + more, 157.1 + more, 158, more, -0.8, 4.1, 0.9, null),
-                        new BalanceLine("reserve", 659 - more, -158.1 - more, -158, -more, 0, 0.4, 0.35, null),
-                        new BalanceLine("system", 1215, -1.0, 0, 0, -0.8, 4.1, 0.9, null)),
+                        new BalanceLine("sump", 556 + more, 157.1 + more, 158, more, -0.8, 4.1, 0.9, null, false),
+                        new BalanceLine("reserve", 659 - more, -158.1 - more, -158, -more, 0, 0.4, 0.35, null, false),
+                        new BalanceLine("system", 1215, -1.0, 0, 0, -0.8, 4.1, 0.9, null, false)),
                 flow);
     }
 

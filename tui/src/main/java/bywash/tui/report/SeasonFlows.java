@@ -5,6 +5,7 @@ import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.AlarmSpell;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.BatchFill;
+import bywash.rules.event.OperatorEntry.TopUpEnd;
 import bywash.rules.event.OperatorEntry.TopUpStart;
 import java.time.Duration;
 import java.time.Instant;
@@ -21,6 +22,8 @@ import org.jspecify.annotations.Nullable;
 final class SeasonFlows {
     /** A release may be seen to begin a little before it was declared. */
     private static final Duration AROUND = Duration.ofMinutes(30);
+
+    private static final Duration CLOSE = Duration.ofMinutes(1);
 
     private static final String VOLUME = "volume_l";
 
@@ -99,9 +102,22 @@ final class SeasonFlows {
         return values.get(key) instanceof String s ? s : "";
     }
 
-    /** The alarm's litres run from the beginning of the release; what was declared of them is no fault. */
+    /**
+     * Of a release that went past its volume the alarm's litres run from its beginning, and what was declared of them is no
+     * fault; of a line that ran on after the end they run from there.
+     */
     private static double declared(SeasonData data, AlarmSpell spell) {
         Instant since = since(spell).minus(AROUND);
+        Instant begins = since(spell).plus(CLOSE);
+        boolean ended = data.entries().stream()
+                .filter(TopUpEnd.class::isInstance)
+                .map(TopUpEnd.class::cast)
+                .anyMatch(e -> e.vessel().equals(spell.subject())
+                        && e.at().isAfter(begins.minus(CLOSE).minus(CLOSE))
+                        && !e.at().isAfter(begins));
+        if (ended) {
+            return 0;
+        }
         return data.entries().stream()
                 .filter(TopUpStart.class::isInstance)
                 .map(TopUpStart.class::cast)
@@ -112,7 +128,8 @@ final class SeasonFlows {
     }
 
     private static Instant since(AlarmSpell spell) {
-        Object since = spell.raised().values().get("since");
+        Object last = spell.last().values().get("since");
+        Object since = last == null ? spell.raised().values().get("since") : last;
         Instant read = since == null ? null : IsoTime.parse(since.toString());
         return read == null ? spell.raised().at() : read;
     }

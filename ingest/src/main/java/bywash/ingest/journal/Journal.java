@@ -4,6 +4,7 @@ import bywash.ingest.recording.RecordedLine;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.site.Probe;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.SQLException;
@@ -32,6 +33,11 @@ public final class Journal implements AutoCloseable, MinuteArchive {
     private final InstantSource clock;
     private @Nullable JournalStore store;
     private JournalState state = JournalState.GOOD;
+    private int begunAnew;
+    /** A damaged file out of which nothing has been taken over yet. */
+    private @Nullable Path unsaved;
+    /** Whether the last attempt came so far as to have the file open. */
+    private boolean reached;
     private long mostPages;
     private volatile long kept;
 
@@ -72,6 +78,11 @@ public final class Journal implements AutoCloseable, MinuteArchive {
 
     public JournalState state() {
         return state;
+    }
+
+    /** How often a damaged file was set aside and a new one begun: what stands only in memory should be kept once more. */
+    public int begunAnew() {
+        return begunAnew;
     }
 
     /** Messages, entries, states, transitions and rollups kept since it was opened. */
@@ -133,7 +144,13 @@ public final class Journal implements AutoCloseable, MinuteArchive {
      */
     public int replay(Instant from, Consumer<RecordedLine> to) {
         Instant end = clock.instant().plus(MOST_AHEAD);
-        return read(0, s -> s.read(r -> r.lines(from, end, to)));
+        long[] come = {0};
+        return read(
+                0,
+                s -> s.read(r -> r.lines(from, end, come[0], (seq, line) -> {
+                    come[0] = seq; // where the file turns out to be damaged we go on behind it in the new one
+                    to.accept(line);
+                })));
     }
 
     @Override
@@ -233,8 +250,22 @@ public final class Journal implements AutoCloseable, MinuteArchive {
     private <T> T read(T otherwise, Question<T> question) {
         @SuppressWarnings("unchecked")
         T[] answer = (T[]) new Object[] {otherwise};
-        attempt(s -> answer[0] = question.of(s));
+        if (!attempt(s -> answer[0] = question.of(s)) && !reached) {
+            askThePast(s -> answer[0] = question.of(s));
+        }
         return answer[0];
+    }
+
+    /** Nothing can be written, not even what SQLite needs to open the file; what it holds must not be forgotten for that. */
+    private void askThePast(Work question) {
+        if (file == null || !Files.exists(file.path())) {
+            return;
+        }
+        try (Connection db = file.past()) {
+            question.on(new JournalStore(db));
+        } catch (SQLException e) {
+            LOG.warn("the journal cannot be read either", e);
+        }
     }
 
     /** Does the work; where the file is damaged, once more on a fresh one. */
@@ -242,35 +273,36 @@ public final class Journal implements AutoCloseable, MinuteArchive {
         if (file == null) {
             return false;
         }
-        Path aside = null;
+        reached = false;
         for (int round = 0; round < 2; round++) {
             try {
                 JournalStore s = store;
+                if (s != null && file.tampered()) {
+                    throw new Tampered();
+                }
                 if (s == null) {
-                    s = new JournalStore(connect(file));
+                    s = opened(file);
                     if (mostPages > 0) {
                         s.limitPages(mostPages);
                     }
                     store = s;
                 }
+                reached = true;
                 work.on(s);
-                if (aside != null) {
-                    state = new JournalState(
-                            true, "", "the journal was damaged; it is kept as " + aside + ", a new one begun");
-                } else if (!state.durable()) {
+                if (!state.durable()) {
                     state = JournalState.GOOD;
                 }
                 return true;
             } catch (SQLException e) {
                 drop(e);
-                if (!JournalFile.damaged(e)) {
+                if (!(e instanceof Tampered) && !JournalFile.damaged(e)) {
                     return fail(file.fault(e), e);
                 }
             } catch (IOException e) {
                 return fail(file.fault(e), e);
             }
             try {
-                aside = file.setAside(clock.instant());
+                unsaved = file.setAside(clock.instant());
             } catch (IOException e) {
                 return fail(file.fault(e), e);
             }
@@ -283,8 +315,39 @@ public final class Journal implements AutoCloseable, MinuteArchive {
                 null);
     }
 
-    private static Connection connect(JournalFile file) throws SQLException, IOException {
-        return file.connect();
+    private static final class Tampered extends SQLException {
+        private static final long serialVersionUID = 1L;
+
+        Tampered() {
+            super("the file was taken away, emptied or replaced");
+        }
+    }
+
+    /** Where a damaged one was set aside, with what can be read of it. */
+    private JournalStore opened(JournalFile from) throws SQLException, IOException {
+        Connection db = from.connect();
+        try {
+            Path damaged = unsaved;
+            if (damaged != null) {
+                Salvage.Saved saved = Salvage.from(damaged, db);
+                unsaved = null;
+                begunAnew++;
+                state = damaged(damaged, saved);
+                LOG.warn(state.detail());
+            }
+            return new JournalStore(db);
+        } catch (SQLException e) {
+            db.close();
+            throw e;
+        }
+    }
+
+    private static JournalState damaged(Path aside, Salvage.Saved saved) {
+        return new JournalState(
+                true,
+                "JOURNAL WAS DAMAGED: a new one holds what could be read, " + saved.words(),
+                "the journal was damaged; it is kept as " + aside + ", a new one begun with what could be read of it: "
+                        + saved.words());
     }
 
     private boolean fail(JournalState fault, @Nullable Exception cause) {

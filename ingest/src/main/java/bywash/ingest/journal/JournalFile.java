@@ -8,13 +8,16 @@ import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteErrorCode;
@@ -26,6 +29,15 @@ final class JournalFile implements AutoCloseable {
     private static final DateTimeFormatter STAMP =
             DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss.SSS").withZone(ZoneOffset.UTC);
 
+    // SQLite's own numbers
+    private static final int IO = 10;
+    private static final int FULL = 13;
+    private static final int CANNOT_OPEN = 14;
+    /** Bytes that the files beside the journal need. */
+    private static final long ROOM = 65_536;
+
+    private long size;
+    private @Nullable Object key;
     private final Path path;
     private final FileChannel channel;
     private final FileLock lock;
@@ -92,6 +104,8 @@ final class JournalFile implements AutoCloseable {
         if (!Files.exists(path)) {
             createOwned(path);
         }
+        size = 0;
+        key = Files.readAttributes(path, BasicFileAttributes.class).fileKey();
         SQLiteConfig config = new SQLiteConfig();
         config.setBusyTimeout(2000);
         Connection db = config.createConnection("jdbc:sqlite:" + path.toAbsolutePath());
@@ -104,19 +118,77 @@ final class JournalFile implements AutoCloseable {
         }
     }
 
-    /** Opens for reading only, beside whoever writes. */
+    /**
+     * Whether somebody took the file away, emptied it or put another in its place since it was opened. SQLite would not
+     * notice and write on into nothing; the file itself never shrinks.
+     */
+    boolean tampered() {
+        try {
+            BasicFileAttributes now = Files.readAttributes(path, BasicFileAttributes.class);
+            boolean other = now.size() < size || !Objects.equals(key, now.fileKey());
+            size = now.size();
+            return other;
+        } catch (IOException e) {
+            return !Files.exists(path);
+        }
+    }
+
+    /**
+     * Opens what is there where {@link #connect} cannot, for want of room for the files beside it: the index of the
+     * write-ahead log is then held in memory. Only for whoever holds the lock, and for reading.
+     */
+    Connection past() throws SQLException {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setLockingMode(SQLiteConfig.LockingMode.EXCLUSIVE);
+        config.setBusyTimeout(2000);
+        Connection db = config.createConnection("jdbc:sqlite:" + path.toAbsolutePath());
+        try {
+            db.setAutoCommit(false);
+            return db;
+        } catch (SQLException e) {
+            db.close();
+            throw e;
+        }
+    }
+
+    /** Opens for reading only, beside whoever writes; on a full disk, where nobody writes, as it stands. */
     static Connection reading(Path file) throws SQLException {
+        try {
+            return looked("jdbc:sqlite:" + file.toAbsolutePath());
+        } catch (SQLException e) {
+            if (damaged(e) || holds(file.resolveSibling(file.getFileName() + "-wal"))) {
+                throw e;
+            }
+            return looked("jdbc:sqlite:file:" + file.toAbsolutePath().toUri().getRawPath() + "?immutable=1");
+        }
+    }
+
+    private static boolean holds(Path log) {
+        try {
+            return Files.exists(log) && Files.size(log) > 0;
+        } catch (IOException e) {
+            return true;
+        }
+    }
+
+    private static Connection looked(String url) throws SQLException {
         SQLiteConfig config = new SQLiteConfig();
         config.setReadOnly(true);
         config.setBusyTimeout(2000);
-        return config.createConnection("jdbc:sqlite:" + file.toAbsolutePath());
+        Connection db = config.createConnection(url);
+        try (Statement s = db.createStatement()) {
+            s.execute("PRAGMA schema_version");
+            return db;
+        } catch (SQLException e) {
+            db.close();
+            throw e;
+        }
     }
 
     /** Renames the damaged file, and what belongs to it, out of the way. Returns its new place. */
     Path setAside(Instant now) throws IOException {
         Path aside = path.resolveSibling(path.getFileName() + ".damaged-" + STAMP.format(now));
-        Files.move(path, aside);
-        for (String tail : new String[] {"-wal", "-shm"}) {
+        for (String tail : new String[] {"", "-wal", "-shm"}) {
             Path beside = path.resolveSibling(path.getFileName() + tail);
             if (Files.exists(beside)) {
                 Files.move(beside, aside.resolveSibling(aside.getFileName() + tail));
@@ -129,19 +201,24 @@ final class JournalFile implements AutoCloseable {
     static boolean damaged(SQLException e) {
         SQLiteErrorCode code = code(e);
         int kind = code == null ? 0 : code.code & 0xff;
-        return kind == 11 || kind == 19 || kind == 26;
+        return kind == 11
+                || kind == 19
+                || kind == 26
+                || (kind != 0 && String.valueOf(e.getMessage()).contains("no such table")); // of ours: it was emptied
     }
 
     /** What a fault means, for the grower. */
     JournalState fault(Exception e) {
         SQLiteErrorCode code = e instanceof SQLException sql ? code(sql) : null;
-        String[] words = code == null
+        int kind = code == null ? 0 : code.code & 0xff;
+        boolean full = (kind == IO || kind == CANNOT_OPEN || code == null) && noRoom();
+        String[] words = kind == 0 && !full
                 ? new String[] {"", ""}
-                : switch (code.code & 0xff) {
-                    case 13 -> new String[] {"disk full, make room", "the disk is full; make room"};
-                    case 8, 14, 3, 23 ->
+                : switch (full ? FULL : kind) {
+                    case FULL -> new String[] {"disk full, make room", "the disk is full; make room"};
+                    case 8, CANNOT_OPEN, 3, 23 ->
                         new String[] {"no right to write", "it may not be written; check the rights of the folder"};
-                    case 10 -> new String[] {"disk fault", "the disk reports a fault; check it"};
+                    case IO -> new String[] {"disk fault", "the disk reports a fault; check it"};
                     case 5, 6 -> new String[] {"held by another", "another program holds it; close that"};
                     case 11, 19, 26 -> new String[] {"damaged", "it is damaged"};
                     default -> new String[] {"", ""};
@@ -151,6 +228,15 @@ final class JournalFile implements AutoCloseable {
             };
         }
         return new JournalState(false, words[0], "journal " + path + ": " + words[1] + ". The watch goes on in memory");
+    }
+
+    /** What SQLite calls a fault may be a full disk: it needs room even to open a file. */
+    private boolean noRoom() {
+        try {
+            return Files.getFileStore(path.toAbsolutePath().getParent()).getUsableSpace() < ROOM;
+        } catch (IOException e) {
+            return false;
+        }
     }
 
     private static String text(Exception e) {

@@ -75,6 +75,16 @@ final class JournalReads {
      * @return lines that could not be read and were passed over
      */
     int lines(Instant from, Instant to, Consumer<RecordedLine> sink) throws SQLException {
+        return lines(from, to, 0, (seq, line) -> sink.accept(line));
+    }
+
+    /** Takes a line and its place in the record. */
+    interface Numbered {
+        void accept(long seq, RecordedLine line);
+    }
+
+    /** The same, behind a place in the record. */
+    int lines(Instant from, Instant to, long behind, Numbered sink) throws SQLException {
         Map<Integer, String> topics = topics();
         int broken = 0;
         try (PreparedStatement p = db.prepareStatement(LINES)) {
@@ -83,12 +93,15 @@ final class JournalReads {
             p.setLong(3, to.toEpochMilli());
             try (ResultSet r = p.executeQuery()) {
                 while (r.next()) {
+                    if (r.getLong(1) <= behind) {
+                        continue;
+                    }
                     String json = r.getString(6);
                     RecordedLine line = json == null ? message(r, topics) : line(json, r.getLong(2));
                     if (line == null) {
                         broken++;
                     } else {
-                        sink.accept(line);
+                        sink.accept(r.getLong(1), line);
                     }
                 }
             }

@@ -89,6 +89,10 @@ final class JournalStore {
             for (KeptTransition each : t.all()) {
                 transition(each);
             }
+        } else if (writing instanceof Writing.Standing s) {
+            for (KeptTransition each : s.all()) {
+                standing(each);
+            }
         } else if (writing instanceof Writing.Entry e) {
             insert("entry", e.at(), e.json());
         } else if (writing instanceof Writing.Site s) {
@@ -141,6 +145,10 @@ final class JournalStore {
 
     private void transition(KeptTransition t) throws SQLException {
         insert("transition", t.at(), t.json());
+        standing(t);
+    }
+
+    private void standing(KeptTransition t) throws SQLException {
         PreparedStatement p = prepared("INSERT OR REPLACE INTO alarm VALUES (?, ?, ?)");
         p.setString(1, t.kind());
         p.setString(2, t.subject());

@@ -16,7 +16,8 @@ public sealed interface Writing {
         STATE,
         ALARM,
         ENTRY,
-        SITE
+        /** The site file, and how alarms stand: little, and never given up. */
+        REST
     }
 
     Kind kind();
@@ -107,6 +108,28 @@ public sealed interface Writing {
         }
     }
 
+    /** How alarms stand, without a line of their own: for a journal that was begun anew. */
+    record Standing(List<KeptTransition> all) implements Writing {
+        public Standing {
+            all = List.copyOf(all);
+        }
+
+        @Override
+        public Kind kind() {
+            return Kind.REST;
+        }
+
+        @Override
+        public int size() {
+            return all.stream().mapToInt(t -> OVERHEAD + t.state().length()).sum();
+        }
+
+        @Override
+        public boolean durable() {
+            return true;
+        }
+    }
+
     record Entry(Instant at, String json) implements Writing {
         public static Entry of(OperatorEntry entry) {
             return new Entry(entry.at(), EntryJson.toJson(entry));
@@ -132,7 +155,7 @@ public sealed interface Writing {
     record Site(Instant from, String text) implements Writing {
         @Override
         public Kind kind() {
-            return Kind.SITE;
+            return Kind.REST;
         }
 
         @Override

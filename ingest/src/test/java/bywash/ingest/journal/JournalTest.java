@@ -155,7 +155,11 @@ class JournalTest {
         try (Journal journal = open()) {
             Path aside = folder().resolve("larkfield.db.damaged-20260504T060000.000");
             assertEquals(
-                    new JournalState(true, "", "the journal was damaged; it is kept as " + aside + ", a new one begun"),
+                    new JournalState(
+                            true,
+                            "JOURNAL WAS DAMAGED: a new one holds what could be read, 0 entries, 0 alarm lines and 0 messages",
+                            "the journal was damaged; it is kept as " + aside
+                                    + ", a new one begun with what could be read of it: 0 entries, 0 alarm lines and 0 messages"),
                     journal.state());
             assertTrue(Files.exists(aside));
             assertTrue(journal.appendEntry(note(2, "y")));

@@ -35,8 +35,8 @@ final class JournalWords {
             mended = "journal works again, " + (backlog.lost() == lostBefore ? "all is on disk" : "");
             mended += lost(backlog, "", " of that time lost");
         }
-        if (!state.detail().isEmpty()) {
-            return state.detail();
+        if (!state.brief().isEmpty()) {
+            return state.brief();
         }
         return now.isBefore(mendedAt.plus(TELL)) ? mended : "";
     }
@@ -71,7 +71,7 @@ final class JournalWords {
                     case MESSAGE -> one ? " message" : " messages";
                     case MINUTE -> one ? " minute" : " minutes";
                     case STATE -> one ? " state" : " states";
-                    case SITE -> one ? " site file" : " site files";
+                    case REST -> " more";
                 };
     }
 }

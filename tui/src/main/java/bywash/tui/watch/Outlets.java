@@ -58,6 +58,21 @@ public final class Outlets implements Consumer<AlarmTransition> {
         }
     }
 
+    /** How all alarms stand. */
+    List<KeptTransition> standing() {
+        Pipeline from = pipeline;
+        return from == null
+                ? List.of()
+                : from.snapshot().alarms().stream()
+                        .map(a -> new KeptTransition(
+                                a.since(),
+                                "",
+                                a.kind().word(),
+                                a.subject(),
+                                AlarmMemoryJson.of(from.memory(a.kind(), a.subject()))))
+                        .toList();
+    }
+
     /** The event is over: its changes go on the record, and then out. */
     void settle() {
         if (changes.isEmpty()) {

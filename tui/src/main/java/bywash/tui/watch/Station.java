@@ -58,6 +58,7 @@ public record Station(
         Restart restart = Restart.from(journal, file.site(), pipeline, now);
         record.goLive(now, restart.unwatchedSince());
         outlets.goLive(pipeline);
+        record.standing(outlets::standing);
         RecordedLine.WatchStarted line = restart.line(now);
         InboundQueue queue = new InboundQueue(FloodLimits.of(file));
         LiveWatch watch = new LiveWatch(pipeline, queue, clock, record);

@@ -14,6 +14,7 @@ import bywash.rules.event.Reading;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -41,6 +42,8 @@ public final class WatchRecord implements AutoCloseable {
     private Instant storedAt = Instant.EPOCH;
     private Instant aliveAt = Instant.EPOCH;
     private Instant prunedAt = Instant.EPOCH;
+    private Supplier<List<KeptTransition>> standing = List::of;
+    private int begunAnew;
     private boolean live;
     private volatile String fault = "";
     private volatile long unkept;
@@ -163,8 +166,18 @@ public final class WatchRecord implements AutoCloseable {
                 return false;
             }
             backlog.written(next.size());
+            if (journal.begunAnew() != begunAnew) {
+                begunAnew = journal.begunAnew();
+                backlog.add(new Writing.Standing(standing.get()));
+            }
         }
         return true;
+    }
+
+    /** Before the loop starts: how all alarms stand, for a journal that has to be begun anew. */
+    void standing(Supplier<List<KeptTransition>> now) {
+        standing = now;
+        begunAnew = journal == null ? 0 : journal.begunAnew();
     }
 
     /** What is wrong with the journal, in words; empty while all is well. Any thread. */

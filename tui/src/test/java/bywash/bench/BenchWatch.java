@@ -5,6 +5,7 @@ import bywash.ingest.mqtt.FeedState;
 import bywash.ingest.mqtt.MqttFeed;
 import bywash.ingest.site.ProbeBinding;
 import bywash.ingest.site.SiteFile;
+import bywash.tui.watch.Rehearsal;
 import bywash.tui.watch.Station;
 import java.nio.file.Path;
 import java.util.List;
@@ -32,6 +33,7 @@ final class BenchWatch implements AutoCloseable {
         List<String> topics =
                 file.bindings().stream().map(ProbeBinding::topic).distinct().toList();
         loop.start();
+        Rehearsal.later();
         MqttFeed live = new MqttFeed(file.broker(), topics, station.queue(), clock, state -> {
             station.watch().feed(state);
             if (state.phase() == FeedState.Phase.UP) {

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
@@ -49,6 +50,19 @@ public final class Journal implements AutoCloseable, MinuteArchive {
     /** Loads SQLite's native library ahead of the first {@link #open}; a fault of it is told there. */
     public static void loadLibrary() {
         JournalFile.loadLibrary();
+    }
+
+    /** Keeps these, each by itself, in a journal in memory that is then forgotten: so that the code is warm. */
+    public static void rehearse(List<Writing> all) {
+        try (Connection db = DriverManager.getConnection("jdbc:sqlite::memory:")) {
+            Schema.migrate(db);
+            JournalStore store = new JournalStore(db);
+            for (Writing writing : all) {
+                store.write(List.of(writing));
+            }
+        } catch (SQLException e) {
+            LOG.debug("no rehearsal", e);
+        }
     }
 
     /**

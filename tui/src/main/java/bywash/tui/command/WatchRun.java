@@ -8,6 +8,7 @@ import bywash.tui.attach.WatchHost;
 import bywash.tui.attach.WatchServer;
 import bywash.tui.view.Frame;
 import bywash.tui.watch.LiveWatch;
+import bywash.tui.watch.Rehearsal;
 import bywash.tui.watch.Station;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -64,6 +65,7 @@ final class WatchRun implements AutoCloseable {
         Runtime.getRuntime().addShutdownHook(new Thread(run::close, "stop watch"));
         run.loop.start();
         GiveBack.begin();
+        Rehearsal.later();
         parts.add(new MqttFeed(file.broker(), topics, station.queue(), parts.clock(), watch::feed).start());
         try {
             parts.add(WatchServer.start(state, file.site().id(), run.host()));

@@ -39,6 +39,7 @@ public final class Journal implements AutoCloseable, MinuteArchive {
     private @Nullable Path unsaved;
     /** Whether the last attempt came so far as to have the file open. */
     private boolean reached;
+
     private long mostPages;
     private volatile long kept;
 

@@ -32,7 +32,8 @@ class DamageTest {
     }
 
     private Journal open() throws Exception {
-        return Journal.open(dir, "larkfield", InstantSource.tick(InstantSource.system(), java.time.Duration.ofMillis(1)));
+        return Journal.open(
+                dir, "larkfield", InstantSource.tick(InstantSource.system(), java.time.Duration.ofMillis(1)));
     }
 
     /** Some hundred pages. */
@@ -82,7 +83,9 @@ class DamageTest {
             assertEquals(List.of("stands"), journal.alarms());
             assertEquals(1, journal.begunAnew());
             assertTrue(
-                    journal.state().brief().startsWith("JOURNAL WAS DAMAGED: a new one holds what could be read, 50 entr"),
+                    journal.state()
+                            .brief()
+                            .startsWith("JOURNAL WAS DAMAGED: a new one holds what could be read, 50 entr"),
                     journal.state().brief());
             assertTrue(journal.appendEntry(JournalTest.note(++second, "goes on")));
         }

@@ -78,7 +78,8 @@ public final class Soak {
     }
 
     private void run(long seed) throws Exception {
-        SimulatedSite sim = new SimulatedSite(SiteModel.larkfield(), plan.actions, START, Duration.ofDays(plan.days), seed);
+        SimulatedSite sim =
+                new SimulatedSite(SiteModel.larkfield(), plan.actions, START, Duration.ofDays(plan.days), seed);
         Instant next = START.plus(STEP);
         Instant week = START.plus(Duration.ofDays(7));
         for (RecordedLine line = sim.next(); line != null; line = sim.next()) {
@@ -111,7 +112,9 @@ public final class Soak {
     }
 
     private void arrives(Message message) {
-        if (!linkUp || message.time().isBefore(down) || message.time().isBefore(mute.getOrDefault(message.topic(), down))) {
+        if (!linkUp
+                || message.time().isBefore(down)
+                || message.time().isBefore(mute.getOrDefault(message.topic(), down))) {
             unheard++;
             return;
         }
@@ -153,7 +156,8 @@ public final class Soak {
     /** The grower comes by every half hour. */
     private void acknowledge() {
         boolean fresh = station.watch().latest().snapshot().alarms().stream()
-                .anyMatch(a -> a.state() == AlarmState.UNACKNOWLEDGED || a.state() == AlarmState.RETURNED_UNACKNOWLEDGED);
+                .anyMatch(
+                        a -> a.state() == AlarmState.UNACKNOWLEDGED || a.state() == AlarmState.RETURNED_UNACKNOWLEDGED);
         if (now.getEpochSecond() % 1800 == 0 && fresh) {
             enter(new OperatorEntry.Acknowledge(now, null, null));
         }

@@ -76,7 +76,8 @@ final class SoakBooks {
     void check(Path state, String site, FrameSource frame) throws IOException {
         try (JournalReader reader = JournalReader.open(state, site)) {
             List<String> onRecord = reader.transitions(Instant.EPOCH, plan.start.plus(Duration.ofDays(3650)));
-            List<String> missing = new ArrayList<>(lines.subList(Math.min(onRecord.size(), lines.size()), lines.size()));
+            List<String> missing =
+                    new ArrayList<>(lines.subList(Math.min(onRecord.size(), lines.size()), lines.size()));
             for (int i = 0; i < Math.min(onRecord.size(), lines.size()); i++) {
                 if (!onRecord.get(i).equals(lines.get(i))) {
                     missing.add(lines.get(i));
@@ -90,7 +91,8 @@ final class SoakBooks {
         }
         if (!Witness.states(frame.snapshot()).equals(states)) {
             forgotten++;
-            System.out.println("alarms differ after a restart: " + states + " became " + Witness.states(frame.snapshot()));
+            System.out.println(
+                    "alarms differ after a restart: " + states + " became " + Witness.states(frame.snapshot()));
         }
     }
 
@@ -104,8 +106,9 @@ final class SoakBooks {
 
     void print() {
         System.out.println("alarms raised, by kind: " + raised);
-        System.out.println("inflows let in and found within an hour: " + plan.inflows().size() + " and "
-                + plan.inflows().stream().filter(this::found).count());
+        System.out.println(
+                "inflows let in and found within an hour: " + plan.inflows().size() + " and "
+                        + plan.inflows().stream().filter(this::found).count());
         System.out.println("alarms without a cause: " + falseAlarms.size());
         falseAlarms.forEach(a -> System.out.println("  " + a));
         System.out.println("alarm lines shown: " + lines.size() + ", lost: " + lostLines);

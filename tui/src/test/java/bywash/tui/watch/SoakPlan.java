@@ -81,8 +81,7 @@ final class SoakPlan {
 
     /** Whether something of this kind was so in the time before, which is as long as an alarm of it may take or last. */
     boolean was(What what, Instant at, Duration before) {
-        return all.stream()
-                .anyMatch(m -> m.what() == what && was(m, at, before));
+        return all.stream().anyMatch(m -> m.what() == what && was(m, at, before));
     }
 
     /** What befell it in the two hours before. */

@@ -29,7 +29,9 @@ final class Salvage {
     /** What was taken over. */
     record Saved(int entries, int alarmLines, int messages) {
         String words() {
-            return entries + " entries, " + alarmLines + " alarm lines and " + messages + " messages";
+            return (entries == 1 ? "1 entry, " : entries + " entries, ")
+                    + (alarmLines == 1 ? "1 alarm line and " : alarmLines + " alarm lines and ")
+                    + (messages == 1 ? "1 message" : messages + " messages");
         }
     }
 

@@ -65,7 +65,9 @@ final class SoakBooks {
             case FEED_LOST -> plan.was(SoakPlan.What.BROKER_GONE, at, SETTLES);
             case PROBE_SILENT ->
                 plan.was(SoakPlan.What.PROBE_GAP, at, SETTLES) || plan.was(SoakPlan.What.BROKER_GONE, at, SETTLES);
-            case UNPLANNED_INFLOW, OVERFLOW_NEAR, CHLORINE_RISK, ORP_RISE, BIOFILTER_SETBACK -> inflow;
+            // nobody lets the water out again that ran in
+            case OVERFLOW_NEAR -> plan.afterInflow(at, Duration.ofDays(plan.days));
+            case UNPLANNED_INFLOW, CHLORINE_RISK, ORP_RISE, BIOFILTER_SETBACK -> inflow;
             // the simulated site's pump really stops, and its reserve is never tested before a top-up
             case PUMP_STOPPED, UNSAFE_RELEASE -> true;
             default -> false;

@@ -35,7 +35,7 @@ class WatchKillTest {
 
     @Test
     @Tag("slow")
-    @Timeout(1800)
+    @Timeout(7200)
     void aHundredKillsLoseNothingThatWasShown() throws Exception {
         kill(100);
     }
@@ -48,6 +48,8 @@ class WatchKillTest {
                             Path.of(System.getProperty("java.home"), "bin", "java")
                                     .toString(),
                             "-Xmx96m",
+                            "-XX:+UseSerialGC",
+                            "-XX:TieredStopAtLevel=1",
                             "-cp",
                             System.getProperty("java.class.path"),
                             Watch.class.getName(),

@@ -57,7 +57,7 @@ interface Link {
                 .transportConfig(transport)
                 .executorConfig(
                         MqttClientExecutorConfig.builder().nettyThreads(1).build());
-        return version == Version.V5 ? new Mqtt5Link(builder, login, ends) : new Mqtt3Link(builder, login, ends);
+        return new ClientLink(builder, version, login, ends);
     }
 
     static MqttClientTransportConfig transport(BrokerSettings broker) throws FileFault {

@@ -12,6 +12,8 @@ final class Bars {
     private static final int NARROW = 60;
     /** The site's name gives way first, down to this. */
     private static final int LEAST_SITE = 6;
+    /** Whether the feed is lost is always said. */
+    private static final int LEAST_FEED = 9;
 
     private static final List<String> STAY = List.of("ack", "pages", "help");
 
@@ -30,7 +32,8 @@ final class Bars {
         int column = 0;
         if (width < NARROW) {
             column = piece(picture, column, room, head.time(), Style.PLAIN);
-            piece(picture, column, room, head.feedUp() ? head.site() : head.feed(), Style.of(head.feedTone()));
+            String most = !head.feedUp() ? head.feed() : head.lost() ? head.counts() : head.site();
+            piece(picture, column, room, most, Style.of(head.feedTone()));
             return;
         }
         String counts = (silent ? "bell off  " : "") + head.counts();
@@ -42,8 +45,11 @@ final class Bars {
         int site = Math.max(LEAST_SITE, Math.min(head.site().length(), room - others - 3));
         column = piece(picture, column, room, clipped(head.site(), site), Style.STRONG);
         column = piece(picture, column, room, head.time(), Style.PLAIN);
-        column = piece(picture, column, room, head.feed(), Style.of(head.feedTone()));
-        piece(picture, column, room, counts.strip(), Style.PLAIN);
+        // what was lost stays in sight; words on the feed, however many, take what is left
+        int kept = head.lost() ? counts.strip().length() + 2 : 0;
+        int feedEnd = Math.max(column + Math.min(head.feed().length(), LEAST_FEED), room - kept);
+        column = piece(picture, column, feedEnd, head.feed(), Style.of(head.feedTone()));
+        piece(picture, Math.min(column, feedEnd + 2), room, counts.strip(), Style.PLAIN);
     }
 
     private static String clipped(String text, int width) {

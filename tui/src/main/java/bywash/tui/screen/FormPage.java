@@ -137,11 +137,13 @@ public abstract class FormPage implements Page {
         int[] columns = {label, label + hintColumn()};
         Lines lines = new Lines(body.width());
         lines.gap();
+        int end = 0;
         for (int i = 0; i < fields.size(); i++) {
             String pointer = i == at ? String.valueOf(body.glyphs().pointer()) : " ";
             String hint = hint(frame, filled, i);
             lines.field(
                     pointer + " " + fields.get(i).label(), columns, content(i, body.width() - label), hint, i == at);
+            end = i == at ? lines.size() : end;
         }
         lines.gap();
         said(lines, frame, filled);
@@ -149,7 +151,7 @@ public abstract class FormPage implements Page {
         boolean room = heading.length() + purpose().length() + PLACE <= body.width();
         body.heading(0, 0, body.width(), room ? heading + "  " + purpose() : heading);
         int rows = body.height() - 1;
-        int top = Math.max(0, Math.min(at + 2 - rows, lines.size() - rows));
+        int top = Math.max(0, Math.min(end - rows, lines.size() - rows));
         lines.drawUnder(body, 0, top, rows);
     }
 

@@ -56,12 +56,21 @@ public final class Lines {
         return this;
     }
 
-    /** A field of a form: label, what stands in it, and a hint behind it; both begin in columns of their own. */
+    /**
+     * A field of a form: label, what stands in it, and a hint behind it; both begin in columns of their own. Where there is no
+     * room for that the hint comes nearer, then goes under it.
+     */
     Lines field(String label, int[] columns, String content, String hint, boolean chosen) {
         int indent = columns[0];
         String start = label + " ".repeat(Math.max(1, indent - label.length()));
-        String end = hint.isEmpty() ? "" : " ".repeat(Math.max(2, columns[1] - indent - content.length())) + hint;
+        int spare = width - start.length() - content.length() - hint.length();
+        int gap = Math.max(2, Math.min(columns[1] - indent - content.length(), spare));
+        boolean beside = !hint.isEmpty() && gap <= spare;
+        String end = beside ? " ".repeat(gap) + hint : "";
         lines.add(new Line(start + content + end, chosen ? Style.SELECTED : Style.PLAIN, label.length()));
+        if (!hint.isEmpty() && !beside) {
+            add("", indent, hint, Style.PLAIN);
+        }
         return this;
     }
 

@@ -11,7 +11,8 @@ public record HeadView(
         String alarms,
         Tone feedTone,
         Tone alarmTone,
-        boolean feedUp) {
+        boolean feedUp,
+        boolean lost) {
 
     public static HeadView from(Frame frame) {
         Snapshot s = frame.snapshot();
@@ -29,6 +30,7 @@ public record HeadView(
                 alarms,
                 s.feedUp() ? Tone.PLAIN : Tone.WARNING,
                 fresh > 0 ? Tone.CRITICAL : Tone.PLAIN,
-                s.feedUp());
+                s.feedUp(),
+                !frame.losses().equals(Losses.NONE));
     }
 }

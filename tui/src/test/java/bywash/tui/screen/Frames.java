@@ -176,6 +176,13 @@ final class Frames {
         return new Frame(f.snapshot(), f.trends(), f.log(), NOW, new Losses(0, 2, 3), Set.of(), "");
     }
 
+    /** The same, while much else is to be said. */
+    static Frame losingWithMuchToSay() {
+        Frame f = quiet();
+        String words = "disk full, make room, clock set back: times run 3600 s ahead, nobody watched 04:10 to 05:20";
+        return new Frame(f.snapshot(), f.trends(), f.log(), NOW, new Losses(1204, 20, 3), Set.of(), words);
+    }
+
     /** Just started: nothing has come in. */
     static Frame waiting() {
         List<ProbeStatus> probes = PROBES.stream()

@@ -185,7 +185,12 @@ final class PicturesTest {
                                 Arguments.of("quiet-us", Frames.quietUs(), "", true, 80, 24),
                                 Arguments.of("valve-open", Frames.valveOpen(), "", true, 60, 18),
                                 Arguments.of("valve-open-ascii", Frames.valveOpen(), "a", false, 40, 12),
-                                Arguments.of("quiet", Frames.quiet(), "", true, 40, 12)))
+                                Arguments.of("quiet", Frames.quiet(), "", true, 40, 12),
+                                Arguments.of("tests", Frames.tested(), "mv0.02vv1.4", true, 60, 24),
+                                Arguments.of("tests", Frames.tested(), "mvvvvvvvv", true, 60, 10),
+                                Arguments.of("losing-much", Frames.losingWithMuchToSay(), "", true, 80, 24),
+                                Arguments.of("losing-much", Frames.losingWithMuchToSay(), "", true, 60, 24),
+                                Arguments.of("losing-much", Frames.losingWithMuchToSay(), "", true, 40, 12)))
                 .flatMap(s -> s);
     }
 

@@ -13,12 +13,17 @@ public final class Larkfield {
     private Larkfield() {}
 
     public static SiteFile site() throws IOException {
-        try (InputStream in = SampleRecordings.class.getResourceAsStream("/bywash/samples/sites/larkfield.yaml")) {
+        return site("larkfield.yaml");
+    }
+
+    /** @param name of one of the site files that go with the samples */
+    static SiteFile site(String name) throws IOException {
+        try (InputStream in = SampleRecordings.class.getResourceAsStream("/bywash/samples/sites/" + name)) {
             if (in == null) {
-                throw new AssertionError("larkfield.yaml is missing");
+                throw new AssertionError(name + " is missing");
             }
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            if (SiteFileReader.read(text, "larkfield.yaml") instanceof SiteFileResult.Good good) {
+            if (SiteFileReader.read(text, name) instanceof SiteFileResult.Good good) {
                 return good.siteFile();
             }
             throw new AssertionError("the demo site is faulty");

@@ -1,10 +1,30 @@
 package bywash.bench;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 
-/** One figure beside its budget, as a row of the table that a benchmark prints. A miss is printed, not failed. */
+/**
+ * One figure beside its budget, as a row of the table that a benchmark prints. A miss is printed, not failed. All rows stand
+ * once more at the end, see {@link WholeTable}.
+ */
 public final class Budget {
+    private static final String ROW = "| %-66s | %12s %-8s | %8s %11s | %-4s |";
+    private static final List<String> ROWS = new ArrayList<>();
+
     private Budget() {}
+
+    private static synchronized void row(String row) {
+        ROWS.add(row);
+        System.out.println(row);
+    }
+
+    /** Every row so far, under a head. */
+    static synchronized void printAll() {
+        System.out.println(String.format(Locale.ROOT, ROW, "what", "figure", "", "", "budget", ""));
+        System.out.println("|---|---|---|---|");
+        ROWS.forEach(System.out::println);
+    }
 
     /** The figure should be at most the budget. */
     public static void most(String what, double figure, double budget, String unit) {
@@ -18,23 +38,15 @@ public final class Budget {
 
     /** A figure that has no budget of its own. */
     public static void note(String what, double figure, String unit) {
-        System.out.printf(Locale.ROOT, "| %-66s | %12s %-8s | %20s | %-4s |%n", what, text(figure), unit, "", "");
+        row(String.format(Locale.ROOT, ROW, what, text(figure), unit, "", "", ""));
     }
 
     static void said(String words) {
-        System.out.println("| " + words);
+        row("| " + words + " |");
     }
 
     private static void print(String what, double figure, double budget, String unit, String side, boolean held) {
-        System.out.printf(
-                Locale.ROOT,
-                "| %-66s | %12s %-8s | %8s %11s | %-4s |%n",
-                what,
-                text(figure),
-                unit,
-                side,
-                text(budget),
-                held ? "held" : "MISS");
+        row(String.format(Locale.ROOT, ROW, what, text(figure), unit, side, text(budget), held ? "held" : "MISS"));
     }
 
     private static String text(double value) {

@@ -15,11 +15,10 @@ final class ClientLink implements Link {
     ClientLink(MqttClientBuilder builder, Version version, Login login, Ends ends) {
         MqttClientDisconnectedListener ended = c -> ends.ended().accept(this, c.getCause());
         this.login = login;
-        this.client =
-                switch (version) {
-                    case V5 -> new Mqtt5Adapter(builder, ended);
-                    case V3 -> new Mqtt3Adapter(builder, ended);
-                };
+        this.client = switch (version) {
+            case V5 -> new Mqtt5Adapter(builder, ended);
+            case V3 -> new Mqtt3Adapter(builder, ended);
+        };
         client.onMessage((topic, payload, qos, retain) ->
                 ends.sink().accept(new RecordedLine.Message(ends.clock().instant(), topic, payload, qos, retain)));
     }

@@ -30,7 +30,10 @@ final class Mqtt5Adapter implements ClientAdapter {
         client.publishes(
                 MqttGlobalPublishFilter.ALL,
                 m -> heard.message(
-                        m.getTopic().toString(), m.getPayloadAsBytes(), m.getQos().getCode(), m.isRetain()),
+                        m.getTopic().toString(),
+                        m.getPayloadAsBytes(),
+                        m.getQos().getCode(),
+                        m.isRetain()),
                 Runnable::run);
     }
 

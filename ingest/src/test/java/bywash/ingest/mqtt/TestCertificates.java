@@ -13,7 +13,7 @@ import java.util.List;
 
 /** A certificate authority, a server and a client certificate, made with the JDK's keytool while the test runs. */
 record TestCertificates(Path ca, Path server, Path key, Path client, Path clientKey) {
-    private static final String PASS = "changeit";
+    static final String PASS = "changeit";
 
     static TestCertificates make(Path dir, String host) throws Exception {
         Path store = dir.resolve("keys.p12");
@@ -30,6 +30,16 @@ record TestCertificates(Path ca, Path server, Path key, Path client, Path client
         Files.writeString(made.key, pem(store, "server"));
         Files.writeString(made.clientKey, pem(store, "client"));
         return made;
+    }
+
+    /** A key store with the server's key and its certificate alone, for a broker written in Java. */
+    Path serverStore(Path dir) throws Exception {
+        Path all = dir.resolve("keys.p12");
+        keytool(all, "-importcert -noprompt -alias server -file " + server);
+        Path store = Files.copy(all, dir.resolve("server.p12"));
+        keytool(store, "-delete -alias ca");
+        keytool(store, "-delete -alias client");
+        return store;
     }
 
     /** Makes the server's certificate anew, one that ran out two days ago. */

@@ -55,13 +55,18 @@ final class BedEntries {
 
     static OperatorEntry dose(Instant at, EntryFields f) throws BrokenEntry {
         return new OperatorEntry.Dose(
-                at, f.text("vessel"), f.text("reagent"), f.measure("amount", Dimension.MASS, 0, MOST_G));
+                at,
+                f.text("vessel"),
+                f.text("reagent"),
+                f.measure("amount", Dimension.MASS, 0, MOST_G),
+                StrengthField.of(f, "dose"));
     }
 
     static void write(JsonGenerator json, OperatorEntry.Dose e) throws IOException {
         EntryWriter.text(json, "vessel", e.vessel());
         EntryWriter.text(json, "reagent", e.reagent());
         EntryWriter.text(json, "amount", Measure.format(e.massG(), "g"));
+        StrengthField.write(json, e.strengthPercent());
     }
 
     static OperatorEntry phAim(Instant at, EntryFields f) throws BrokenEntry {
@@ -72,17 +77,8 @@ final class BedEntries {
                     "reagent \"" + JsonLines.shown(reagent) + "\" of ph-plan is not known",
                     words + " or " + PhAim.NITRIFICATION);
         }
-        double strength = 100;
-        if (f.has("strength")) {
-            try {
-                strength = 100 * Percent.parse(f.text("strength"));
-            } catch (Measure.NotAMeasure e) {
-                throw new BrokenEntry("\"strength\" of ph-plan: " + e.what(), e.right());
-            }
-        }
-        if (!(strength > 0)) {
-            throw new BrokenEntry("\"strength\" of ph-plan is 0", "above 0 %, from the label");
-        }
+        double read = StrengthField.of(f, "ph-plan");
+        double strength = Double.isNaN(read) ? 100 : read;
         return new PhAim(at, f.measure("target", Dimension.PH, 4, 10), reagent, strength);
     }
 

@@ -27,7 +27,11 @@ final class EntryReader {
                 new OperatorEntry.BatchFill(at, f.text("vessel"), f.measure("volume", Dimension.VOLUME, 0, MOST_L));
             case BATCH_TREAT ->
                 new OperatorEntry.BatchTreat(
-                        at, f.text("vessel"), treatment(f), f.measureOrNone("amount", Dimension.MASS, MOST_G));
+                        at,
+                        f.text("vessel"),
+                        treatment(f),
+                        f.measureOrNone("amount", Dimension.MASS, MOST_G),
+                        StrengthField.of(f, "batch-treat"));
             case TEST -> test(at, f);
             case STOCKING ->
                 new OperatorEntry.StockingChange(at, stocking(f.text("stocking")), f.textOrNull("species"));

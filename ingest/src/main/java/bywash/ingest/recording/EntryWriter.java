@@ -80,6 +80,7 @@ final class EntryWriter {
         if (!Double.isNaN(e.amountG())) {
             text("amount", Measure.format(e.amountG(), "g"));
         }
+        StrengthField.write(json, e.strengthPercent());
     }
 
     private void test(OperatorEntry.WaterTest e) throws IOException {

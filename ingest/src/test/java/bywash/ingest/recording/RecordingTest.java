@@ -128,6 +128,8 @@ class RecordingTest {
                 new OperatorEntry.CropHarvest(AT, "bed-1", "tomato", 800, 0),
                 new OperatorEntry.BedState(AT, "bed-2", false),
                 new OperatorEntry.Dose(AT, "sump", "potassium-bicarbonate", 40),
+                new OperatorEntry.Dose(AT, "sump", "ammonia-solution", 40, 9.5),
+                new OperatorEntry.BatchTreat(AT, "reserve", "thiosulfate", 4, 99),
                 new OperatorEntry.Acknowledge(AT, "unplanned-inflow", "sump"),
                 new OperatorEntry.Acknowledge(AT, null, null),
                 new OperatorEntry.Shelve(AT, "orp-low", "fish-tank", Duration.ofMillis(90_500)),

@@ -25,6 +25,7 @@ import bywash.rules.husbandry.season.SeasonLedger;
 import bywash.rules.site.Stocking;
 import bywash.rules.text.Figures;
 import bywash.rules.water.Dechlorinator;
+import bywash.rules.water.LabelStrength;
 import java.time.Instant;
 import java.util.TreeMap;
 import java.util.function.Consumer;
@@ -97,14 +98,14 @@ final class EntryRules {
     /** A treatment by another word stands on record only. */
     private void treat(BatchTreat treat) {
         Treatment.of(treat.treatment())
-                .ifPresent(how -> batch(treat.vessel(), batch -> batch.treated(treat.at(), how, treat.amountG())));
+                .ifPresent(how -> batch(treat.vessel(), batch -> batch.treated(treat.at(), how, treat.pureG())));
     }
 
     /** A dechlorinator by the name on its label; every other reagent is no matter of chlorine. */
     private void dosed(Dose dose) {
         for (Dechlorinator agent : Dechlorinator.values()) {
             if (agent.word().equals(dose.reagent()) && residual.batch(dose.vessel()) == null) {
-                residual.dosed(agent, dose.massG());
+                residual.dosed(agent, dose.massG() * LabelStrength.percent(dose.reagent(), dose.strengthPercent()) / 100);
             }
         }
     }

@@ -36,8 +36,24 @@ public sealed interface OperatorEntry {
         }
     }
 
-    /** @param treatment standing, aerated, sunlit, carbon, thiosulfate or ascorbic-acid; @param amountG NaN where none */
-    record BatchTreat(Instant at, String vessel, String treatment, double amountG) implements OperatorEntry {
+    /**
+     * Something done to a reserve against chlorine.
+     *
+     * @param treatment standing, aerated, sunlit, carbon, thiosulfate or ascorbic-acid
+     * @param amountG of the product, g; NaN where none
+     * @param strengthPercent pure chemical in it by weight, from its label (%, above 0, at most 100); NaN where none or not read: 100
+     */
+    record BatchTreat(Instant at, String vessel, String treatment, double amountG, double strengthPercent)
+            implements OperatorEntry {
+        public BatchTreat(Instant at, String vessel, String treatment, double amountG) {
+            this(at, vessel, treatment, amountG, Double.NaN);
+        }
+
+        /** Pure chemical, g; NaN where none. */
+        public double pureG() {
+            return Double.isNaN(strengthPercent) ? amountG : amountG * strengthPercent / 100;
+        }
+
         @Override
         public String word() {
             return "batch-treat";
@@ -236,8 +252,18 @@ public sealed interface OperatorEntry {
         }
     }
 
-    /** A chemical added to the water: an acid, a base, or ammonia for the bacteria. */
-    record Dose(Instant at, String vessel, String reagent, double massG) implements OperatorEntry {
+    /**
+     * A chemical added to the water: an acid, a base, ammonia for the bacteria, a dechlorinator.
+     *
+     * @param massG of the product, g
+     * @param strengthPercent pure chemical in it by weight, from its label (%, above 0, at most 100); NaN: as it is usually sold
+     */
+    record Dose(Instant at, String vessel, String reagent, double massG, double strengthPercent)
+            implements OperatorEntry {
+        public Dose(Instant at, String vessel, String reagent, double massG) {
+            this(at, vessel, reagent, massG, Double.NaN);
+        }
+
         @Override
         public String word() {
             return "dose";

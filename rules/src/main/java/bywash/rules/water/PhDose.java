@@ -1,5 +1,7 @@
 package bywash.rules.water;
 
+import bywash.rules.text.Names;
+
 /**
  * How much of one acid or base moves a water from one pH to another.
  *
@@ -60,7 +62,7 @@ public record PhDose(double mmolL, CarbonateWater after) {
         boolean works = reagent.isAcid() ? perMol < 0 : perMol > 0;
         double mmolL = wanted / perMol;
         if (!works || !(mmolL >= 0)) {
-            throw new IllegalArgumentException("targetPh is " + targetPh + "; " + reagent.word()
+            throw new IllegalArgumentException("targetPh is " + targetPh + "; " + Names.words(reagent.word())
                     + " cannot take this water there from pH " + before.ph());
         }
         return mmolL;

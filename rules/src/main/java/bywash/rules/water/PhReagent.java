@@ -2,6 +2,7 @@ package bywash.rules.water;
 
 import static bywash.rules.water.AtomicWeight.C;
 import static bywash.rules.water.AtomicWeight.CA;
+import static bywash.rules.water.AtomicWeight.CACO3_EQ;
 import static bywash.rules.water.AtomicWeight.CL;
 import static bywash.rules.water.AtomicWeight.H;
 import static bywash.rules.water.AtomicWeight.K;
@@ -70,6 +71,17 @@ public enum PhReagent {
     /** Weight of one mole of the pure chemical (g/mol). */
     public double gramsPerMol() {
         return molarMass;
+    }
+
+    /**
+     * What an amount does to the alkalinity of a volume, mg/L as CaCO3; below zero for an acid.
+     *
+     * @param pureG pure chemical (g)
+     * @param volumeL water (L, above 0)
+     * @param ph about which the water is afterwards (4 to 11)
+     */
+    public double alkalinityMgL(double pureG, double volumeL, double ph) {
+        return pureG / molarMass * equivalentsPerMol(ph) * CACO3_EQ * 1000 / volumeL;
     }
 
     /** Inorganic carbon that one mole brings (mol). */

@@ -11,6 +11,8 @@ import bywash.ingest.text.PlainText;
 import bywash.rules.event.OperatorEntry;
 import bywash.tui.attach.SocketPlace;
 import bywash.tui.attach.WatchClient;
+import bywash.tui.view.DoseForms;
+import bywash.tui.view.SeasonCheck;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -43,6 +45,7 @@ import picocli.CommandLine.Spec;
             "         bywash log maintenance-start subject=fish-ph duration='20 min' detail=cleaning",
             "         bywash log harvest cohort=spring masses='412 g,398 g'",
             "         bywash log calibrate probe=fish-ph standards=4.01,6.86 readings='171 mV,4 mV' temperature='21 Cel'",
+            "         bywash log dose vessel=sump reagent=phosphoric-acid amount='20 g' strength='85 %'",
             "         bywash log withdraw entry=feed entered=2026-05-04T06:00:00.000Z why='typed twice'",
             "A list is written with commas. An entry is named by its time as 'bywash log' lists it.",
             "",
@@ -120,6 +123,10 @@ final class LogCommand implements Callable<Integer> {
             if (entry.at().isAfter(now.plusSeconds(60))) {
                 throw new IOException("--at " + at + " is in the future; give a time that has been");
             }
+            String strength = SeasonCheck.strength(entry);
+            if (!strength.isEmpty()) {
+                throw new IOException(strength);
+            }
             return entry;
         } catch (BrokenEntry e) {
             throw new IOException(e.getMessage() + "; give " + e.right(), e);
@@ -142,5 +149,10 @@ final class LogCommand implements Callable<Integer> {
         }
         spec.commandLine().getOut().print(EntryJson.toJson(entry) + "\n");
         spec.commandLine().getOut().flush();
+        String cautions = DoseForms.cautions(entry);
+        if (!cautions.isEmpty()) {
+            spec.commandLine().getErr().println(cautions);
+            spec.commandLine().getErr().flush();
+        }
     }
 }

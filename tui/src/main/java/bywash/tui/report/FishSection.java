@@ -7,6 +7,7 @@ import bywash.rules.husbandry.stock.MassStatistics;
 import bywash.rules.husbandry.stock.SpeciesTable;
 import bywash.rules.husbandry.stock.Weighing;
 import bywash.rules.site.Need;
+import bywash.rules.text.Names;
 import bywash.tui.report.Block.Grid;
 import bywash.tui.report.Block.Heading;
 import bywash.tui.report.Block.Paragraph;
@@ -84,7 +85,7 @@ final class FishSection {
         for (CohortStatus c : cohorts) {
             table.row(
                     Cells.text(c.id()),
-                    Cells.text(c.species()),
+                    Cells.text(Names.species(c.species())),
                     data.day(c.since()).toString(),
                     Cells.count(c.stocked()),
                     Cells.count(c.lost()),

@@ -5,6 +5,7 @@ import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.Dose;
 import bywash.rules.event.OperatorEntry.Note;
+import bywash.rules.text.Names;
 import bywash.tui.report.Block.Grid;
 import bywash.tui.report.Block.Heading;
 import bywash.tui.report.Block.Paragraph;
@@ -85,7 +86,7 @@ final class IncidentSection {
         Map<String, double[]> sums = new TreeMap<>();
         for (OperatorEntry entry : data.entries()) {
             if (entry instanceof Dose dose) {
-                add(sums, Cells.text(dose.reagent()) + ", g", dose.massG());
+                add(sums, Cells.text(Names.words(dose.reagent())) + ", g", dose.massG());
             }
         }
         Table.Builder table = new Table.Builder("added", "what", "times", "in all");

@@ -4,6 +4,7 @@ import bywash.rules.event.OperatorEntry.Dose;
 import bywash.rules.event.OperatorEntry.PhAim;
 import bywash.rules.husbandry.ph.PhPlan;
 import bywash.rules.husbandry.season.PhStatus;
+import bywash.rules.text.Names;
 import bywash.rules.water.PhReagent;
 import bywash.tui.report.Block.Grid;
 import bywash.tui.report.Block.Heading;
@@ -41,7 +42,7 @@ final class PhSection {
                 .filter(PhAim.class::isInstance)
                 .map(PhAim.class::cast)
                 .map(a -> new Paragraph(data.when(a.at()) + ": aim " + Cells.number(a.targetPh(), 1) + " by "
-                        + Cells.text(a.reagent()) + "."))
+                        + Cells.text(Names.words(a.reagent())) + "."))
                 .forEach(blocks::add);
         PhStatus ph = data.status().ph();
         blocks.add(new Paragraph("At the end: " + ph.words()));
@@ -62,7 +63,7 @@ final class PhSection {
                 .filter(d -> PhReagent.of(d.reagent()).isPresent())
                 .forEach(d -> {
                     double[] sum = sums.computeIfAbsent(
-                            YearMonth.from(data.day(d.at())) + " " + d.reagent(), k -> new double[2]);
+                            YearMonth.from(data.day(d.at())) + " " + Names.words(d.reagent()), k -> new double[2]);
                     sum[0]++;
                     sum[1] += d.massG();
                 });

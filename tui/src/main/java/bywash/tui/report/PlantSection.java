@@ -8,6 +8,7 @@ import bywash.rules.husbandry.plants.NitrogenBalance;
 import bywash.rules.husbandry.plants.Range;
 import bywash.rules.husbandry.stock.CohortStatus;
 import bywash.rules.site.SystemVolume;
+import bywash.rules.text.Names;
 import bywash.tui.report.Block.Grid;
 import bywash.tui.report.Block.Heading;
 import bywash.tui.report.Block.Paragraph;
@@ -58,7 +59,7 @@ final class PlantSection {
                 .filter(CropHarvest.class::isInstance)
                 .map(CropHarvest.class::cast)
                 .forEach(h -> {
-                    double[] sum = sums.computeIfAbsent(Cells.text(h.crop()), c -> new double[2]);
+                    double[] sum = sums.computeIfAbsent(Cells.text(Names.words(h.crop())), c -> new double[2]);
                     sum[0]++;
                     sum[1] += h.massG();
                 });
@@ -80,7 +81,7 @@ final class PlantSection {
         Table.Builder table = new Table.Builder("beds", "bed", "in the loop", "planted m2", "grows", "harvested kg");
         for (BedStatus bed : data.status().beds()) {
             List<String> words = bed.stands().stream()
-                    .map(s -> Cells.text(s.word()))
+                    .map(s -> Cells.text(Names.words(s.word())))
                     .distinct()
                     .toList();
             table.row(

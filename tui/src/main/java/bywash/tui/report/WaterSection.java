@@ -9,6 +9,7 @@ import bywash.tui.report.Block.Grid;
 import bywash.tui.report.Block.Heading;
 import bywash.tui.report.Block.Plot;
 import bywash.tui.view.DisplayUnits;
+import bywash.tui.view.TestKind;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
@@ -116,7 +117,7 @@ final class WaterSection {
             WaterTest last = tests.get(tests.size() - 1);
             table.row(
                     Cells.text(last.vessel()),
-                    Cells.text(last.quantity()),
+                    Cells.text(TestKind.label(last.quantity())),
                     Cells.count(tests.size()),
                     Cells.number(
                             tests.stream().mapToDouble(WaterTest::value).min().orElse(Double.NaN), 2),

@@ -1,6 +1,8 @@
 package bywash.tui.screen;
 
 import bywash.rules.chlorine.Treatment;
+import bywash.rules.text.Names;
+import bywash.tui.view.DoseForms;
 import bywash.tui.view.EntryForms;
 import bywash.tui.view.Filled;
 import bywash.tui.view.FormCheck;
@@ -27,8 +29,10 @@ final class BatchTreatPage extends FormPage {
                 Field.choice("Reserve", Reserves.ids(frame)),
                 Field.choice(
                         "Treatment",
-                        Stream.of(Treatment.values()).map(Treatment::word).toList()),
-                Field.number("Amount", "g"));
+                                Stream.of(Treatment.values()).map(Treatment::word).toList())
+                        .said(Names::words),
+                Field.number("Amount", "g"),
+                Field.number("Strength", "%"));
     }
 
     @Override
@@ -43,6 +47,11 @@ final class BatchTreatPage extends FormPage {
 
     @Override
     protected String hint(Frame frame, Filled filled, int field) {
-        return field == 0 ? Reserves.now(frame, filled.text(0)) : "";
+        boolean chemical = Treatment.of(filled.text(1)).map(Treatment::chemical).orElse(false);
+        return switch (field) {
+            case 0 -> Reserves.now(frame, filled.text(0));
+            case 3 -> chemical ? DoseForms.strengthHint(filled.text(1)) : "";
+            default -> "";
+        };
     }
 }

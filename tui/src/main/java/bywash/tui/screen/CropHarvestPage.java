@@ -1,5 +1,6 @@
 package bywash.tui.screen;
 
+import bywash.rules.text.Names;
 import bywash.tui.view.BedForms;
 import bywash.tui.view.Filled;
 import bywash.tui.view.FormCheck;
@@ -23,7 +24,7 @@ final class CropHarvestPage extends FormPage {
     protected List<Field> fields(Frame frame) {
         return List.of(
                 Field.choice("Bed", BedForms.beds(frame)),
-                Field.choice("Crop", BedForms.crops()),
+                Field.choice("Crop", BedForms.crops()).said(Names::words),
                 Field.number("Harvest", StockUnits.of(frame).massUnit()),
                 Field.number("Cleared", StockUnits.of(frame).areaUnit()),
                 Field.text("When"));

@@ -1,5 +1,6 @@
 package bywash.tui.screen;
 
+import bywash.rules.text.Names;
 import bywash.tui.view.DoseForms;
 import bywash.tui.view.Filled;
 import bywash.tui.view.FormCheck;
@@ -22,8 +23,9 @@ final class DosePage extends FormPage {
     protected List<Field> fields(Frame frame) {
         return List.of(
                 Field.choice("Water of", DoseForms.vessels(frame)),
-                Field.choice("Reagent", DoseForms.reagents()),
+                Field.choice("Reagent", DoseForms.reagents()).said(Names::words),
                 Field.number("Amount", "g"),
+                Field.number("Strength", "%"),
                 Field.text("When"));
     }
 
@@ -34,11 +36,17 @@ final class DosePage extends FormPage {
 
     @Override
     protected String hint(Frame frame, Filled filled, int field) {
-        return field == 1 ? DoseForms.last(frame, filled.text(1)) : "";
+        return switch (field) {
+            case 1 -> DoseForms.last(frame, filled.text(1));
+            case 3 -> DoseForms.strengthHint(filled.text(1));
+            default -> "";
+        };
     }
 
     @Override
     protected List<String> notes(Frame frame, Filled filled) {
-        return List.of("Pellets for the bacteria are entered as feed; what goes into a reserve, as a batch treated.");
+        String effect = DoseForms.effect(frame, filled);
+        String elsewhere = "Pellets for the bacteria are entered as feed; what goes into a reserve, as a batch treated.";
+        return effect.isEmpty() ? List.of(elsewhere) : List.of(effect, elsewhere);
     }
 }

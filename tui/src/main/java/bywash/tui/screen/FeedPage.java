@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Feed given just now. */
+/** Feed given, now or at another time. */
 final class FeedPage extends FormPage {
     @Override
     public String title() {
@@ -21,7 +21,7 @@ final class FeedPage extends FormPage {
 
     @Override
     public String purpose() {
-        return "Feed given just now";
+        return "To which fish, how much, when";
     }
 
     @Override

@@ -1,14 +1,16 @@
 package bywash.tui.screen;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * One field of a form.
  *
  * @param choices for a choice, the words to choose from; else empty
  * @param unit for a number or a list of numbers, its unit
+ * @param words how a choice is said; what is chosen stays its id
  */
-public record Field(String label, Kind kind, List<String> choices, String unit) {
+public record Field(String label, Kind kind, List<String> choices, String unit, UnaryOperator<String> words) {
 
     private static final int MOST_LIST = 1000;
 
@@ -25,6 +27,15 @@ public record Field(String label, Kind kind, List<String> choices, String unit) 
 
     public Field {
         choices = List.copyOf(choices);
+    }
+
+    private Field(String label, Kind kind, List<String> choices, String unit) {
+        this(label, kind, choices, unit, choice -> choice);
+    }
+
+    /** The same with its choices said in words. */
+    public Field said(UnaryOperator<String> newWords) {
+        return new Field(label, kind, choices, unit, newWords);
     }
 
     public static Field choice(String label, List<String> choices) {

@@ -1,6 +1,7 @@
 package bywash.tui.screen;
 
 import bywash.rules.husbandry.stock.SpeciesTable;
+import bywash.rules.text.Names;
 import bywash.tui.view.Cohorts;
 import bywash.tui.view.Filled;
 import bywash.tui.view.FormCheck;
@@ -25,7 +26,7 @@ final class FishInPage extends FormPage {
     protected List<Field> fields(Frame frame) {
         return List.of(
                 Field.text("Cohort"),
-                Field.choice("Species", SpeciesTable.ids(frame.snapshot().site())),
+                Field.choice("Species", SpeciesTable.ids(frame.snapshot().site())).said(Names::species),
                 Field.number("Count", ""),
                 Field.number("Mass of one", StockUnits.of(frame).massUnit()),
                 Field.choice("Into", Cohorts.tanks(frame)),

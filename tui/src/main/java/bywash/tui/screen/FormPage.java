@@ -170,7 +170,7 @@ public abstract class FormPage implements Page {
         Field field = fields.get(i);
         String text = texts.get(i);
         return switch (field.kind()) {
-            case CHOICE -> "< " + (text.isEmpty() ? "none" : text) + " >";
+            case CHOICE -> "< " + (text.isEmpty() ? "none" : field.words().apply(text)) + " >";
             case NUMBER, SIGNED ->
                 ("[" + text + " ".repeat(Math.max(0, TYPED - text.length())) + "] " + field.unit()).strip();
             case LIST, TEXT -> "[" + text.substring(Math.max(0, text.length() - Math.max(1, room - 3))) + "_]";

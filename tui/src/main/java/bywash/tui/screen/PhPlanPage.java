@@ -1,11 +1,11 @@
 package bywash.tui.screen;
 
+import bywash.rules.text.Names;
 import bywash.tui.view.Filled;
 import bywash.tui.view.FormCheck;
 import bywash.tui.view.Frame;
 import bywash.tui.view.PhForms;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** Plans a way to another pH. */
 final class PhPlanPage extends FormPage {
@@ -22,12 +22,7 @@ final class PhPlanPage extends FormPage {
     @Override
     protected List<Field> fields(Frame frame) {
         return List.of(
-                Field.number("Target pH", ""), Field.choice("By", PhForms.means()), Field.number("Strength", "%"));
-    }
-
-    @Override
-    protected @Nullable String preset(Frame frame, int field) {
-        return field == 2 ? "100" : null;
+                Field.number("Target pH", ""), Field.choice("By", PhForms.means()).said(Names::words), Field.number("Strength", "%"));
     }
 
     @Override
@@ -37,7 +32,7 @@ final class PhPlanPage extends FormPage {
 
     @Override
     protected String hint(Frame frame, Filled filled, int field) {
-        return field == 0 ? PhForms.now(frame) : field == 2 ? "of the product, from its label" : "";
+        return field == 0 ? PhForms.now(frame) : field == 2 ? PhForms.strengthHint(filled.text(1)) : "";
     }
 
     @Override

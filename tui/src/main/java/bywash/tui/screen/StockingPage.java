@@ -3,6 +3,7 @@ package bywash.tui.screen;
 import bywash.rules.husbandry.season.SeasonStatus;
 import bywash.rules.husbandry.stock.SpeciesTable;
 import bywash.rules.site.Stocking;
+import bywash.rules.text.Names;
 import bywash.tui.view.Filled;
 import bywash.tui.view.FormCheck;
 import bywash.tui.view.Frame;
@@ -29,7 +30,7 @@ final class StockingPage extends FormPage {
                 Field.choice(
                         "Stocking",
                         Stream.of(Stocking.values()).map(Stocking::word).toList()),
-                Field.choice("Species", SpeciesTable.ids(frame.snapshot().site())),
+                Field.choice("Species", SpeciesTable.ids(frame.snapshot().site())).said(Names::species),
                 Field.text("When"));
     }
 

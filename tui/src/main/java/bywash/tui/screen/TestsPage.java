@@ -2,6 +2,7 @@ package bywash.tui.screen;
 
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
+import bywash.tui.view.DisplayUnits;
 import bywash.tui.view.Filled;
 import bywash.tui.view.FormCheck;
 import bywash.tui.view.Frame;
@@ -11,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Values found with a test kit; leave open what was not tested. */
+/** By a kit or a meter; leave open what was not tested. */
 final class TestsPage extends FormPage {
     @Override
     public String title() {
@@ -20,7 +21,7 @@ final class TestsPage extends FormPage {
 
     @Override
     public String purpose() {
-        return "Values found with a test kit; leave open what was not tested";
+        return "By a kit or a meter; leave open what was not tested";
     }
 
     @Override
@@ -35,7 +36,7 @@ final class TestsPage extends FormPage {
                 "Water of",
                 frame.snapshot().site().vessels().stream().map(Vessel::id).toList()));
         for (TestKind kind : TestKind.values()) {
-            fields.add(Field.number(kind.label(), kind.unit()));
+            fields.add(Field.number(kind.label(), kind.unit(DisplayUnits.of(frame))));
         }
         fields.add(Field.text("When"));
         return fields;

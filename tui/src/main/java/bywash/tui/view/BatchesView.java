@@ -4,6 +4,7 @@ import bywash.rules.chlorine.BatchStep;
 import bywash.rules.chlorine.BatchView;
 import bywash.rules.chlorine.BatchView.SafeAt;
 import bywash.rules.chlorine.BatchView.Safety;
+import bywash.rules.text.Names;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -55,7 +56,7 @@ public final class BatchesView {
 
     private static String step(BatchStep step, Frame frame) {
         String amount = Double.isNaN(step.amountG()) ? "" : " " + Words.number(step.amountG(), 1) + " g";
-        return step.treatment().word() + amount + " " + clock(step.at(), frame);
+        return Names.words(step.treatment().word()) + amount + " " + clock(step.at(), frame);
     }
 
     /** When its water may go in, in words. */

@@ -10,6 +10,7 @@ import bywash.rules.husbandry.plants.NitrogenBalance;
 import bywash.rules.husbandry.season.SeasonStatus;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
+import bywash.rules.text.Names;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -56,7 +57,7 @@ public final class BedForms {
         return bed.stands().isEmpty()
                 ? "nothing planted on record"
                 : bed.stands().stream()
-                        .map(s -> s.word() + " " + StockUnits.of(frame).area(s.areaM2()))
+                        .map(s -> Names.words(s.word()) + " " + StockUnits.of(frame).area(s.areaM2()))
                         .collect(Collectors.joining(", "));
     }
 

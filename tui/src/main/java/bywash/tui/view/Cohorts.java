@@ -5,6 +5,7 @@ import bywash.rules.husbandry.stock.CohortStatus;
 import bywash.rules.husbandry.stock.Weighing;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
+import bywash.rules.text.Names;
 import java.util.List;
 import java.util.Optional;
 
@@ -33,7 +34,7 @@ public final class Cohorts {
     /** What is in it, such as {@code 74 nile-tilapia in fish-tank, 173 g each}; empty where there is none. */
     public static String now(Frame frame, String id) {
         return find(frame, id)
-                .map(c -> c.count() + " " + c.species() + " in " + c.vessel() + ", "
+                .map(c -> c.count() + " " + Names.species(c.species()) + " in " + c.vessel() + ", "
                         + StockUnits.of(frame).mass(c.mean().likelyG()) + " each")
                 .orElse("");
     }

@@ -25,6 +25,11 @@ public record DisplayUnits(Units units) {
                 + ")";
     }
 
+    /** Those of the frame's site. */
+    public static DisplayUnits of(Frame frame) {
+        return new DisplayUnits(frame.snapshot().site().units());
+    }
+
     /** A small volume, to a tenth. */
     public String smallVolume(double litres) {
         return withUnit(us() ? litres / L_PER_GALLON : litres, 1, volumeUnit());
@@ -89,6 +94,11 @@ public record DisplayUnits(Units units) {
             case FLOW -> value / L_PER_GALLON;
             case PH, DISSOLVED_OXYGEN, ORP, CONDUCTIVITY, STATE -> value;
         };
+    }
+
+    /** A temperature as typed, in Cel. */
+    public double celsius(double typed) {
+        return us() ? (typed - 32) * 5 / 9 : typed;
     }
 
     /** The unit shown; empty for pH and states. */

@@ -100,24 +100,28 @@ public final class EntryForms {
                 "Batch entered; it counts as mains water until it is tested.");
     }
 
-    /** Fields: reserve, treatment, amount. */
+    /** Fields: reserve, treatment, amount, strength. */
     public static FormCheck batchTreat(Frame frame, Filled filled) {
+        FormReader in = new FormReader(frame, filled);
         Optional<Treatment> treatment = Treatment.of(filled.text(1));
         if (filled.blank(0) || treatment.isEmpty()) {
             return FormCheck.open(List.of("The site has no reserve."), List.of());
         }
         boolean chemical = treatment.get().chemical();
         double grams = filled.number(2);
-        if (chemical && !(grams > 0 && grams <= MOST_CHEMICAL_G)) {
-            return FormCheck.open(List.of("Amount: type grams, above 0 to 5000."), cautions());
+        double percent = Double.NaN;
+        if (chemical) {
+            cautions().forEach(in::warn);
+            if (!(grams > 0 && grams <= MOST_CHEMICAL_G)) {
+                in.problem("Amount: type grams, above 0 to 5000.");
+            }
+            percent = in.strength(3, filled.text(1));
+        } else if (!filled.blank(2) || !filled.blank(3)) {
+            in.problem("Amount and strength: leave them open, " + filled.text(1) + " takes none.");
         }
-        if (!chemical && !filled.blank(2)) {
-            return FormCheck.open(List.of("Amount: leave it open, " + filled.text(1) + " takes none."), List.of());
-        }
-        return good(
-                chemical ? cautions() : List.of(),
-                new BatchTreat(frame.now(), filled.text(0), filled.text(1), chemical ? grams : Double.NaN),
-                "Treatment entered; test before it is released.");
+        return in.done(
+                "Treatment entered; test before it is released.",
+                new BatchTreat(frame.now(), filled.text(0), filled.text(1), chemical ? grams : Double.NaN, percent));
     }
 
     private static List<String> cautions() {

@@ -30,6 +30,8 @@ import bywash.rules.event.OperatorEntry.Unshelve;
 import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.event.OperatorEntry.Weigh;
 import bywash.rules.event.OperatorEntry.Withdraw;
+import bywash.rules.text.Names;
+import bywash.rules.water.LabelStrength;
 import java.util.Locale;
 
 /** What the grower entered, as one line of words. */
@@ -49,11 +51,11 @@ public final class EntryWords {
         }
         if (entry instanceof BatchTreat e) {
             String amount = Double.isNaN(e.amountG()) ? "" : ", " + Words.number(e.amountG(), 1) + " g";
-            return e.vessel() + " treated: " + e.treatment() + amount;
+            return e.vessel() + " treated: " + Names.words(e.treatment()) + amount + strength(e.strengthPercent());
         }
         if (entry instanceof WaterTest e) {
             return "test of " + e.vessel() + ": " + TestKind.label(e.quantity()) + " "
-                    + TestKind.words(e.quantity(), e.value());
+                    + TestKind.words(e.quantity(), e.value(), units);
         }
         return fish(entry, new StockUnits(units.units()));
     }
@@ -66,8 +68,8 @@ public final class EntryWords {
             return "fed " + units.mass(e.massG()) + protein + (e.cohort() == null ? "" : ", cohort " + e.cohort());
         }
         if (entry instanceof FishIn e) {
-            return e.count() + " " + e.species() + " in, cohort " + e.cohort() + ", " + Words.number(e.meanMassG(), 0)
-                    + " g each";
+            return e.count() + " " + Names.species(e.species()) + " in, cohort " + e.cohort() + ", "
+                    + units.mass(e.meanMassG()) + " each";
         }
         if (entry instanceof Harvest e) {
             double total = Double.isNaN(e.totalG())
@@ -77,7 +79,7 @@ public final class EntryWords {
         }
         if (entry instanceof StockingChange e) {
             return "stocking is now " + e.stocking().name().toLowerCase(Locale.ROOT)
-                    + (e.species() == null ? "" : ", " + e.species());
+                    + (e.species() == null ? "" : ", " + Names.species(e.species()));
         }
         if (entry instanceof Weigh e) {
             return "cohort " + e.cohort() + ": " + (e.all() ? "all " : "") + e.count() + " weighed, "
@@ -94,24 +96,30 @@ public final class EntryWords {
 
     private static String plants(OperatorEntry entry, StockUnits units) {
         if (entry instanceof Plant e) {
-            return e.vessel() + " planted: " + e.crop() + ", " + units.area(e.areaM2());
+            return e.vessel() + " planted: " + Names.words(e.crop()) + ", " + units.area(e.areaM2());
         }
         if (entry instanceof CropHarvest e) {
-            return e.vessel() + " harvested: " + e.crop() + ", " + units.mass(e.massG());
+            return e.vessel() + " harvested: " + Names.words(e.crop()) + ", " + units.mass(e.massG());
         }
         if (entry instanceof BedState e) {
             return e.vessel() + (e.on() ? " put back in the loop" : " taken out of the loop");
         }
         if (entry instanceof Dose e) {
-            return e.vessel() + " dosed: " + e.reagent() + ", " + Words.number(e.massG(), 1) + " g";
+            return e.vessel() + " dosed: " + Names.words(e.reagent()) + ", " + Words.number(e.massG(), 1) + " g"
+                    + strength(e.strengthPercent());
         }
         if (entry instanceof PhAim e) {
-            return "pH plan: to " + Words.number(e.targetPh(), 1) + " by " + e.reagent();
+            return "pH plan: to " + Words.number(e.targetPh(), 1) + " by " + Names.words(e.reagent());
         }
         if (entry instanceof ProbeCare e) {
             return e.probe() + ": " + e.care();
         }
         return desk(entry);
+    }
+
+    /** What is sold pure is said without it. */
+    private static String strength(double percent) {
+        return Double.isNaN(percent) || percent == 100 ? "" : " of " + LabelStrength.words(percent);
     }
 
     private static String desk(OperatorEntry entry) {

@@ -14,6 +14,7 @@ import bywash.rules.husbandry.season.FeedStatus;
 import bywash.rules.husbandry.season.FishlessStatus;
 import bywash.rules.husbandry.season.PhStatus;
 import bywash.rules.husbandry.season.SeasonStatus;
+import bywash.rules.text.Names;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -82,7 +83,7 @@ public final class FeedView {
         out.add(Passage.plain("", ""));
         out.add(Passage.plain(
                 "Fish back",
-                (status.ready() ? "Nothing that is measured speaks against " : "Not yet ready for ") + status.species()
+                (status.ready() ? "Nothing that is measured speaks against " : "Not yet ready for ") + Names.species(status.species())
                         + "."));
         for (CheckItem item : status.checklist()) {
             boolean bad = item.answer() == Answer.NO || item.answer() == Answer.NOT_KNOWN;

@@ -3,9 +3,11 @@ package bywash.tui.view;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.husbandry.season.SeasonStatus;
 import bywash.rules.husbandry.stock.CohortStatus;
+import bywash.rules.water.LabelStrength;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Reads the fields of a form one after the other and gathers what is wrong and what is to be warned of. */
@@ -66,6 +68,16 @@ final class FormReader {
             problems.add(label + ": type a number, " + shown(low) + " to " + shown(high) + ".");
         }
         return value;
+    }
+
+    /** A label's strength in percent; the usual one of the chemical where it is left open. */
+    double strength(int field, String reagent) {
+        double percent = blank(field) ? LabelStrength.usualPercent(reagent) : filled.number(field);
+        String problem = LabelStrength.problem(reagent, percent);
+        if (!problem.isEmpty()) {
+            problems.add(problem.substring(0, 1).toUpperCase(Locale.ROOT) + problem.substring(1) + ".");
+        }
+        return percent;
     }
 
     private static String shown(double value) {
@@ -144,7 +156,7 @@ final class FormReader {
         for (OperatorEntry entry : entries) {
             String wrong = problems.isEmpty() ? SeasonCheck.problem(frame.snapshot(), entry) : "";
             if (!wrong.isEmpty()) {
-                problems.add(wrong.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + wrong.substring(1) + ".");
+                problems.add(wrong.substring(0, 1).toUpperCase(Locale.ROOT) + wrong.substring(1) + ".");
             }
         }
         return problems.isEmpty()

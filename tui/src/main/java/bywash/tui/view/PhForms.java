@@ -11,6 +11,7 @@ import bywash.rules.site.Site;
 import bywash.rules.site.Stocking;
 import bywash.rules.site.VesselRole;
 import bywash.rules.water.CarbonateWater;
+import bywash.rules.water.LabelStrength;
 import bywash.rules.water.PhReagent;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,9 +45,8 @@ public final class PhForms {
     public static FormCheck plan(Frame frame, Filled filled) {
         FormReader in = new FormReader(frame, filled);
         in.number(0, "Target pH", 5.5, 8.5);
-        boolean wait = in.choice(1).equals(PhAim.NITRIFICATION);
-        if (!wait && !in.blank(2)) {
-            in.number(2, "Strength", 1, 100);
+        if (!in.choice(1).equals(PhAim.NITRIFICATION)) {
+            in.strength(2, in.choice(1));
         }
         if (!in.good()) {
             return in.open();
@@ -70,7 +70,8 @@ public final class PhForms {
     }
 
     private static PhAim aim(Frame frame, Filled filled) {
-        double strength = filled.blank(2) || filled.text(1).equals(PhAim.NITRIFICATION) ? 100 : filled.number(2);
+        boolean wait = filled.text(1).equals(PhAim.NITRIFICATION);
+        double strength = wait ? 100 : LabelStrength.percent(filled.text(1), filled.number(2));
         return new PhAim(frame.now(), filled.number(0), filled.text(1), strength);
     }
 
@@ -114,6 +115,11 @@ public final class PhForms {
                 .findFirst()
                 .map(p -> Math.max(0, Math.min(40, p.value())))
                 .orElse(USUAL_C);
+    }
+
+    /** What is taken where the label was not read, for a hint. */
+    public static String strengthHint(String reagent) {
+        return reagent.equals(PhAim.NITRIFICATION) ? "none, the bacteria do it" : DoseForms.strengthHint(reagent);
     }
 
     /** The water as it is, for a hint. */

@@ -2,14 +2,17 @@ package bywash.tui.view;
 
 import bywash.rules.engine.Snapshot;
 import bywash.rules.event.OperatorEntry;
+import bywash.rules.event.OperatorEntry.BatchTreat;
 import bywash.rules.event.OperatorEntry.BedState;
 import bywash.rules.event.OperatorEntry.Calibrate;
 import bywash.rules.event.OperatorEntry.CropHarvest;
+import bywash.rules.event.OperatorEntry.Dose;
 import bywash.rules.event.OperatorEntry.Feed;
 import bywash.rules.event.OperatorEntry.FishIn;
 import bywash.rules.event.OperatorEntry.FishLoss;
 import bywash.rules.event.OperatorEntry.FishMove;
 import bywash.rules.event.OperatorEntry.Harvest;
+import bywash.rules.event.OperatorEntry.PhAim;
 import bywash.rules.event.OperatorEntry.Plant;
 import bywash.rules.event.OperatorEntry.ProbeCare;
 import bywash.rules.event.OperatorEntry.StockingChange;
@@ -23,6 +26,7 @@ import bywash.rules.site.Probe;
 import bywash.rules.site.Site;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
+import bywash.rules.water.LabelStrength;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -54,7 +58,22 @@ public final class SeasonCheck {
         if (entry instanceof StockingChange e) {
             return e.species() == null ? "" : species(snapshot.site(), e.species());
         }
+        String strength = strength(entry);
+        if (!strength.isEmpty()) {
+            return strength;
+        }
         return plantsAndProbes(snapshot.site(), entry);
+    }
+
+    /** The same of a chemical's label alone, which asks nothing of the site. */
+    public static String strength(OperatorEntry entry) {
+        if (entry instanceof Dose e && !Double.isNaN(e.strengthPercent())) {
+            return LabelStrength.problem(e.reagent(), e.strengthPercent());
+        }
+        if (entry instanceof BatchTreat e && !Double.isNaN(e.strengthPercent())) {
+            return LabelStrength.problem(e.treatment(), e.strengthPercent());
+        }
+        return entry instanceof PhAim e ? LabelStrength.problem(e.reagent(), e.strengthPercent()) : "";
     }
 
     private static String plantsAndProbes(Site site, OperatorEntry entry) {

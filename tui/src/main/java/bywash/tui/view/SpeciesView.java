@@ -7,6 +7,7 @@ import bywash.rules.site.Band;
 import bywash.rules.site.Need;
 import bywash.rules.site.Species;
 import bywash.rules.site.SpeciesBand;
+import bywash.rules.text.Names;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -26,7 +27,7 @@ final class SpeciesView {
         for (Species s : species) {
             out.add(Passage.plain(
                     "Needs",
-                    s.id() + ": " + s.bands().stream().map(SpeciesView::words).collect(Collectors.joining("; "))
+                    Names.species(s.id()) + ": " + s.bands().stream().map(SpeciesView::words).collect(Collectors.joining("; "))
                             + "."));
             out.add(Passage.plain(
                     "Sources",

@@ -16,6 +16,7 @@ import bywash.rules.site.Need;
 import bywash.rules.site.Species;
 import bywash.rules.site.Stocking;
 import bywash.rules.site.Vessel;
+import bywash.rules.text.Names;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,7 +42,7 @@ public final class StockForms {
         }
         density(in, species, vessel, count * massG);
         FishIn entry = new FishIn(at, cohort, species, count, massG, vessel);
-        String done = count + " " + species + " entered as cohort " + cohort + ".";
+        String done = count + " " + Names.species(species) + " entered as cohort " + cohort + ".";
         if (frame.snapshot().stocking() == Stocking.FISH) {
             return in.done(done, entry);
         }

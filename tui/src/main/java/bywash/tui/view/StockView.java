@@ -6,6 +6,7 @@ import bywash.rules.husbandry.stock.Density;
 import bywash.rules.husbandry.stock.Growth;
 import bywash.rules.husbandry.stock.GrowthPeriod;
 import bywash.rules.husbandry.stock.MassStatistics;
+import bywash.rules.text.Names;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -74,13 +75,13 @@ public final class StockView {
 
     private static String head(CohortStatus c) {
         if (c.count() == 0) {
-            return c.species() + ", all " + c.stocked() + " gone";
+            return Names.species(c.species()) + ", all " + c.stocked() + " gone";
         }
         return String.format(
                 Locale.ROOT,
                 "%d %s in %s, %.0f g each (%.0f to %.0f), %s",
                 c.count(),
-                c.species(),
+                Names.species(c.species()),
                 c.vessel(),
                 c.mean().likelyG(),
                 c.mean().lowG(),

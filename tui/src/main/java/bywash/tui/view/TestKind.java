@@ -1,9 +1,11 @@
 package bywash.tui.view;
 
+import bywash.rules.site.Quantity;
+import bywash.rules.text.Names;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The manual tests a grower makes with a kit, their words in entries, units, and the range that can be true. */
+/** The manual tests a grower makes with a kit or a meter, their words in entries, units, and the range that can be true. */
 public enum TestKind {
     TOTAL_CHLORINE("total-chlorine", "total chlorine", "mg/L", 2, 20),
     FREE_CHLORINE("free-chlorine", "free chlorine", "mg/L", 2, 20),
@@ -11,7 +13,9 @@ public enum TestKind {
     NITRITE("nitrite", "nitrite", "mg/L", 2, 50),
     NITRATE("nitrate", "nitrate", "mg/L NO3", 0, 2000),
     ALKALINITY("alkalinity", "alkalinity", "mg/L CaCO3", 0, 1000),
-    PH("ph", "pH", "", 2, 14);
+    PH("ph", "pH", "", 2, 14),
+    DISSOLVED_OXYGEN("dissolved-oxygen", "oxygen", "mg/L", 1, 30),
+    TEMPERATURE("temperature", "temperature", "C", 1, 60);
 
     private final String word;
     private final String label;
@@ -37,23 +41,44 @@ public enum TestKind {
         return label;
     }
 
-    public String unit() {
-        return unit;
+    /** The unit that it is typed and shown in. */
+    public String unit(DisplayUnits units) {
+        return this == TEMPERATURE ? units.unit(Quantity.TEMPERATURE) : unit;
     }
 
-    /** More than this is no kit's answer. */
-    public double highest() {
+    /** Less than this is no kit's answer; in the fixed unit. */
+    double lowest() {
+        return 0;
+    }
+
+    /** More than this is no kit's answer; in the fixed unit. */
+    double highest() {
         return highest;
     }
 
+    /** What was typed, in the fixed unit of the quantity. */
+    double fixed(double typed, DisplayUnits units) {
+        return this == TEMPERATURE ? units.celsius(typed) : typed;
+    }
+
+    /** A value in the unit that is shown. */
+    double shown(double value, DisplayUnits units) {
+        return this == TEMPERATURE ? units.shown(Quantity.TEMPERATURE, value) : value;
+    }
+
     /** A value with its unit. */
-    public String words(double value) {
-        return (Words.number(value, decimals) + " " + unit).strip();
+    public String words(double value, DisplayUnits units) {
+        return (number(value, units) + " " + unit(units)).strip();
     }
 
     /** A value without its unit. */
-    static String value(String word, double value) {
-        return Words.number(value, of(word).map(k -> k.decimals).orElse(2));
+    String number(double value, DisplayUnits units) {
+        return Words.number(shown(value, units), decimals);
+    }
+
+    /** A value of a word's kind without its unit. */
+    static String value(String word, double value, DisplayUnits units) {
+        return of(word).map(k -> k.number(value, units)).orElseGet(() -> Words.number(value, 2));
     }
 
     /** The kind of a word; empty where there is none. */
@@ -62,11 +87,11 @@ public enum TestKind {
     }
 
     /** What growers say for the word of an entry. */
-    static String label(String word) {
-        return of(word).map(TestKind::label).orElse(word);
+    public static String label(String word) {
+        return of(word).map(TestKind::label).orElse(Names.words(word));
     }
 
-    static String words(String word, double value) {
-        return of(word).map(k -> k.words(value)).orElseGet(() -> Words.number(value, 2));
+    static String words(String word, double value, DisplayUnits units) {
+        return of(word).map(k -> k.words(value, units)).orElseGet(() -> Words.number(value, 2));
     }
 }

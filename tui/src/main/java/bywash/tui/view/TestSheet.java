@@ -57,16 +57,16 @@ public final class TestSheet {
         if (reserve(frame, vessel)) {
             boolean wanted =
                     kind == TestKind.TOTAL_CHLORINE && !frame.safeSources().contains(vessel);
-            return (wanted ? "DUE before release; " : "") + words(test, frame.at());
+            return (wanted ? "DUE before release; " : "") + words(test, frame);
         }
         TestDue due = schedule(frame).stream()
                 .filter(d -> d.quantity().equals(kind.word()))
                 .findFirst()
                 .orElse(null);
         if (due == null) {
-            return test == null ? "" : words(test, frame.at());
+            return test == null ? "" : words(test, frame);
         }
-        return due(due.dueAt(), frame.at()) + "; " + words(due.last(), frame.at());
+        return due(due.dueAt(), frame.at()) + "; " + words(due.last(), frame);
     }
 
     /** Such as {@code due in 4 d}, {@code DUE}, {@code OVERDUE by 6 d}. */
@@ -107,11 +107,11 @@ public final class TestSheet {
         return frame.snapshot().site().vessel(vessel).stream().anyMatch(v -> v.role() == VesselRole.RESERVE);
     }
 
-    private static String words(@Nullable WaterTest test, Instant now) {
+    private static String words(@Nullable WaterTest test, Frame frame) {
         return test == null
                 ? "none on record"
-                : "last " + TestKind.value(test.quantity(), test.value()) + ", " + Words.shortSpan(test.at(), now)
-                        + " ago";
+                : "last " + TestKind.value(test.quantity(), test.value(), DisplayUnits.of(frame)) + ", "
+                        + Words.shortSpan(test.at(), frame.at()) + " ago";
     }
 
     /** Fields: vessel, then one value a kind, when; values left open are not entered. */
@@ -128,14 +128,16 @@ public final class TestSheet {
             problems.add(EntryTime.RIGHT);
         }
         Instant at = when == null ? frame.now() : when;
+        DisplayUnits units = DisplayUnits.of(frame);
         for (TestKind kind : TestKind.values()) {
             int field = 1 + kind.ordinal();
             if (filled.blank(field)) {
                 continue;
             }
-            double value = filled.number(field);
-            if (!(value >= 0 && value <= kind.highest())) {
-                problems.add(kind.label() + ": type a number, 0 to " + kind.words(kind.highest()) + ".");
+            double value = kind.fixed(filled.number(field), units);
+            if (!(value >= kind.lowest() && value <= kind.highest())) {
+                problems.add(kind.label() + ": type a number, " + Words.number(kind.shown(kind.lowest(), units), 0)
+                        + " to " + kind.words(kind.highest(), units) + ".");
             } else {
                 entries.add(new WaterTest(at, vessel, kind.word(), value));
                 warn(frame, vessel, kind, value, warnings);
@@ -160,8 +162,9 @@ public final class TestSheet {
         }
         WaterTest last = last(frame, vessel, kind);
         if (last != null && far(value, last.value())) {
-            warnings.add(kind.label() + " was " + kind.words(last.value()) + " last time; is " + kind.words(value)
-                    + " typed right?");
+            DisplayUnits units = DisplayUnits.of(frame);
+            warnings.add(kind.label() + " was " + kind.words(last.value(), units) + " last time; is "
+                    + kind.words(value, units) + " typed right?");
         }
     }
 }

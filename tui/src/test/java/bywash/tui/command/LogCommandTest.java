@@ -72,6 +72,23 @@ final class LogCommandTest {
     }
 
     @Test
+    void aDoseKeepsTheStrengthOnItsLabelAndSaysWhatToMind() {
+        assertEquals(0, log("dose", "vessel=sump", "reagent=phosphoric-acid", "amount=20 g", "strength=85 %"));
+        assertTrue(out.toString().contains("\"strength\":\"85 %\""), out.toString());
+        assertTrue(err.toString().contains("Gloves and eye protection. Add acid to water"), err.toString());
+        assertTrue(err.toString().contains("Never mix chemicals") && err.toString().contains("follow the label"));
+    }
+
+    @Test
+    void aStrengthThatNoLabelCarriesIsRefused() {
+        assertEquals(2, log("dose", "vessel=sump", "reagent=ammonia-solution", "amount=20 g", "strength=60 %"));
+        assertEquals(
+                "strength 60 % is not one of ammonia solution; give the percent by weight on the label, above 0 to 35",
+                err.toString().strip());
+        assertEquals("", out.toString());
+    }
+
+    @Test
     void saysInOneLineWhatIsWrongWhereAndWhatWouldBeRight() {
         assertEquals(ExitCode.USAGE, log("harvest", "cohort=spring", "count=3", "masses=412 g"));
         assertEquals(ExitCode.USAGE, log("calibrate", "probe=fish-ph", "standards=4.01,6.86", "readings=171 mV"));

@@ -184,9 +184,35 @@ final class SeasonFormsTest {
     void aDoseIsEnteredAfterItsCautions() {
         assertTrue(refused(STOCKED, form(15) + "v>>v50\n").startsWith("Read the warning"));
         assertTrue(screen(STOCKED).contains("Add acid to water"), screen(STOCKED));
-        assertEquals(List.of(new Dose(NOW, "sump", "phosphoric-acid", 50)), entered(STOCKED, "\n"));
+        assertEquals(List.of(new Dose(NOW, "sump", "phosphoric-acid", 50, 85)), entered(STOCKED, "\n"));
         press(STOCKED, form(15) + "v" + ">".repeat(12) + "v5");
         assertTrue(screen(STOCKED).contains("ammonia is never dosed with fish"), screen(STOCKED));
+    }
+
+    @Test
+    void theStrengthOnTheLabelIsAskedForAndComputedWith() {
+        press(STOCKED, form(15) + "v>>v50");
+        assertTrue(screen(STOCKED).contains("open: 85 %"), screen(STOCKED));
+        double whole = alkalinity(screen(STOCKED));
+        press(STOCKED, "v42.5");
+        assertEquals(whole / 2, alkalinity(screen(STOCKED)), 0.06);
+        press(STOCKED, "\n");
+        assertEquals(List.of(new Dose(NOW, "sump", "phosphoric-acid", 50, 42.5)), entered(STOCKED, "\n"));
+        assertEquals(
+                "Strength 60 % is not one of hydrochloric acid; give the percent by weight on the label, above 0 to 38.",
+                refused(STOCKED, form(15) + "vv50v60\n"));
+        press(FISHLESS, form(15) + "v" + ">".repeat(13) + "v100");
+        String ammonia = flowing(FISHLESS);
+        assertTrue(ammonia.contains("That is 7.8 g of nitrogen"), ammonia); // 100 g of 9.5 % x 0.8225
+        press(STOCKED, form(15) + "v" + ">".repeat(14) + "v10");
+        assertTrue(flowing(STOCKED).contains("of chlorine out in the"), flowing(STOCKED));
+    }
+
+    private static double alkalinity(String screen) {
+        java.util.regex.Matcher m =
+                java.util.regex.Pattern.compile("alkalinity by about (-?[0-9.]+)").matcher(screen);
+        assertTrue(m.find(), screen);
+        return Double.parseDouble(m.group(1));
     }
 
     @Test
@@ -198,7 +224,7 @@ final class SeasonFormsTest {
         assertTrue(press(STOCKED, "\n") instanceof Effect.Say);
         assertEquals(List.of(new PhAim(NOW, 6.8, "potassium-carbonate", 100)), entered(STOCKED, "\n"));
         assertTrue(
-                refused(STOCKED, form(16) + "6.0v>\n").startsWith("No plan: targetPh is 6.0; potassium-carbonate"),
+                refused(STOCKED, form(16) + "6.0v>\n").startsWith("No plan: targetPh is 6.0; potassium carbonate"),
                 model.notice());
         press(STOCKED, form(16) + "6.0v<");
         assertTrue(flowing(STOCKED).contains("days at the feed of the last week"), screen(STOCKED));
@@ -248,10 +274,21 @@ final class SeasonFormsTest {
     }
 
     @Test
+    void oxygenAndTemperatureByAMeterAreTestsToo() {
+        assertEquals(
+                List.of(
+                        new WaterTest(NOW, "fish-tank", "dissolved-oxygen", 6.4),
+                        new WaterTest(NOW, "fish-tank", "temperature", 24.5)),
+                press(STOCKED, "n\n" + "v".repeat(8) + "6.4v24.5\n") instanceof Effect.Enter e
+                        ? e.entries()
+                        : List.of());
+    }
+
+    @Test
     void aTestMadeThisMorningIsEnteredAtItsTime() {
         assertEquals(
                 List.of(new WaterTest(Instant.parse("2026-05-04T04:15:00Z"), "fish-tank", "ph", 6.8)),
-                press(STOCKED, "n\n" + "v".repeat(7) + "6.8v5:15\n") instanceof Effect.Enter e
+                press(STOCKED, "n\n" + "v".repeat(7) + "6.8vvv5:15\n") instanceof Effect.Enter e
                         ? e.entries()
                         : List.of());
     }

@@ -1,6 +1,7 @@
 package bywash.rules.husbandry.bacteria;
 
 import bywash.rules.event.OperatorEntry.Dose;
+import bywash.rules.water.LabelStrength;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -8,11 +9,8 @@ import java.time.temporal.ChronoUnit;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
-/** Nitrogen dosed as ammonia, by local day. A dose is the product as weighed: ammonium chloride pure, the solution as usually sold. */
+/** Nitrogen dosed as ammonia, by local day. A dose is the product as weighed, of the strength on its label. */
 public final class AmmoniaBook {
-    /** Strength of household ammonia as it is often sold, %; the label decides. Common practice, no source. */
-    public static final double USUAL_SOLUTION_PERCENT = 9.5;
-
     private static final int MOST_DAYS = 800;
 
     private final ZoneId zone;
@@ -29,15 +27,14 @@ public final class AmmoniaBook {
                 .findFirst()
                 .ifPresent(s -> days.merge(
                         dose.at().atZone(zone).toLocalDate(),
-                        dose.massG() * s.nitrogenShare() * strength(s) / 100,
+                        dose.massG()
+                                * s.nitrogenShare()
+                                * LabelStrength.percent(dose.reagent(), dose.strengthPercent())
+                                / 100,
                         Double::sum));
         if (days.size() > MOST_DAYS) {
             days.pollFirstEntry();
         }
-    }
-
-    private static double strength(AmmoniaSource source) {
-        return source == AmmoniaSource.AMMONIA_SOLUTION ? USUAL_SOLUTION_PERCENT : 100;
     }
 
     /** Nitrogen a day, mean of the last whole days before today, g; 0 where none was dosed in them. */

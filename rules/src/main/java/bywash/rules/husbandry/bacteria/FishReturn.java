@@ -5,6 +5,7 @@ import bywash.rules.husbandry.bacteria.PresentWater.Seen;
 import bywash.rules.site.Band;
 import bywash.rules.site.Need;
 import bywash.rules.site.Species;
+import bywash.rules.text.Names;
 import bywash.rules.water.UnionisedAmmonia;
 import java.time.Duration;
 import java.time.Instant;
@@ -60,7 +61,7 @@ public final class FishReturn {
         Seen seen = water.probes().apply(quantity);
         String what = quantity.equals("ph") ? "pH" : quantity.replace('-', ' ');
         if (band == null) {
-            items.add(new CheckItem(what, "no band known for " + species.id(), words(seen, unit), Answer.NOT_KNOWN));
+            items.add(new CheckItem(what, "no band known for " + Names.species(species.id()), words(seen, unit), Answer.NOT_KNOWN));
             return;
         }
         boolean fresh = seen != null
@@ -120,7 +121,7 @@ public final class FishReturn {
         String estimate = String.format(Locale.ROOT, "estimate at most %.0f ug/L", water.residualHighUgL());
         double own = species.most(Need.CHLORINE);
         double most = Math.min(CHRONIC_UG_L, own);
-        String whose = own < CHRONIC_UG_L ? "the limit of " + species.id() : "EPA 1985, chronic";
+        String whose = own < CHRONIC_UG_L ? "the limit of " + Names.species(species.id()) : "EPA 1985, chronic";
         Answer answer = !fresh
                 ? Answer.NOT_KNOWN
                 : test.value() <= 0.02 && water.residualHighUgL() <= most ? Answer.YES : Answer.NO;

@@ -2,6 +2,7 @@ package bywash.rules.husbandry.ph;
 
 import bywash.rules.event.OperatorEntry.PhAim;
 import bywash.rules.site.Mains;
+import bywash.rules.text.Names;
 import bywash.rules.water.CarbonateWater;
 import bywash.rules.water.PhDosePlan;
 import bywash.rules.water.PhReagent;
@@ -93,7 +94,7 @@ public record PhPlan(String means, List<Step> steps, double productG, String aft
                     at, at.plus(TEST_AFTER), step.fromPh(), step.toPh(), step.productG(), step.alkalinityLeftMgL()));
         }
         return new PhPlan(
-                product.reagent().word(),
+                Names.words(product.reagent().word()),
                 steps,
                 plan.totalG(),
                 after(loop, steps, product.reagent()),

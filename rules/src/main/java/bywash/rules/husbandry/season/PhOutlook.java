@@ -6,6 +6,7 @@ import bywash.rules.husbandry.ph.Loop;
 import bywash.rules.husbandry.ph.PhPlan;
 import bywash.rules.site.Site;
 import bywash.rules.site.Stocking;
+import bywash.rules.text.Names;
 import bywash.rules.text.Sentence;
 import bywash.rules.water.CarbonateWater;
 import bywash.rules.water.Nitrification;
@@ -78,7 +79,7 @@ public final class PhOutlook {
     private PhStatus chosen(PhStatus bare, Loop loop, PhAim aim, String words) {
         String set = Sentence.of(
                 " The aim is %.1f by %s, set on %s",
-                aim.targetPh(), aim.reagent(), aim.at().atZone(site.timeZone()).toLocalDate());
+                aim.targetPh(), Names.words(aim.reagent()), aim.at().atZone(site.timeZone()).toLocalDate());
         if (StrictMath.abs(bare.ph() - aim.targetPh()) <= THERE) {
             return bare.with(null, words + set + ": it is reached.");
         }

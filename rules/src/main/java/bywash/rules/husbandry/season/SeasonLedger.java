@@ -4,7 +4,7 @@ import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.StockingChange;
 import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.event.OperatorEntry.Withdraw;
-import bywash.rules.husbandry.bacteria.AmmoniaBook;
+import bywash.rules.husbandry.bacteria.AmmoniaSource;
 import bywash.rules.husbandry.bacteria.CheckItem;
 import bywash.rules.husbandry.bacteria.FishReturn;
 import bywash.rules.husbandry.bacteria.FishlessPlan;
@@ -29,6 +29,7 @@ import bywash.rules.site.Site;
 import bywash.rules.site.Species;
 import bywash.rules.site.Stocking;
 import bywash.rules.water.AirPressure;
+import bywash.rules.water.LabelStrength;
 import bywash.rules.water.OxygenSolubility;
 import java.time.Duration;
 import java.time.Instant;
@@ -249,7 +250,7 @@ public final class SeasonLedger {
         List<CheckItem> list = FishReturn.of(species, present, now);
         return new FishlessStatus(
                 plan,
-                plan.products(SeasonBooks.percent(books.protein()), AmmoniaBook.USUAL_SOLUTION_PERCENT),
+                plan.products(SeasonBooks.percent(books.protein()), LabelStrength.usualPercent(AmmoniaSource.AMMONIA_SOLUTION.word())),
                 species.id(),
                 list,
                 FishReturn.ready(list));

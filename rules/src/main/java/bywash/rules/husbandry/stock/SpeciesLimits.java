@@ -3,6 +3,7 @@ package bywash.rules.husbandry.stock;
 import bywash.rules.site.Need;
 import bywash.rules.site.Site;
 import bywash.rules.site.Species;
+import bywash.rules.text.Names;
 import bywash.rules.water.ChlorineLimit;
 import java.util.List;
 import java.util.Locale;
@@ -96,7 +97,7 @@ public record SpeciesLimits(
     }
 
     private static String words(Species species, Need need) {
-        return species.id() + ", "
+        return Names.species(species.id()) + ", "
                 + species.band(need).map(b -> b.source()).orElse("").strip();
     }
 

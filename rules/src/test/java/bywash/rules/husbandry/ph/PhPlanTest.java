@@ -57,7 +57,7 @@ class PhPlanTest {
         CarbonateWater water = CarbonateWater.ofAlkalinity(22, 7.2, 80);
         IllegalArgumentException refused =
                 assertThrows(IllegalArgumentException.class, () -> PhPlan.of(loop(water), 6.6, BICARBONATE, day(1)));
-        assertTrue(String.valueOf(refused.getMessage()).contains("potassium-bicarbonate"));
+        assertTrue(String.valueOf(refused.getMessage()).contains("potassium bicarbonate"));
     }
 
     @ParameterizedTest(name = "seed {0}")

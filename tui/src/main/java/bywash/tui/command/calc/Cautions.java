@@ -1,5 +1,9 @@
 package bywash.tui.command.calc;
 
+import bywash.rules.text.Names;
+import bywash.rules.water.LabelStrength;
+import org.jspecify.annotations.Nullable;
+
 /** Cautions that stand under every dose. */
 final class Cautions {
     static final String TEST = "an estimate is no test: confirm chlorine with a DPD kit before fish depend on it";
@@ -10,6 +14,14 @@ final class Cautions {
     private static final String BASE = "dissolve the base in water first and add it slowly, away from fish and roots";
 
     private Cautions() {}
+
+    /** Says which strength was taken where none was given. */
+    static void strength(Answer answer, @Nullable String given, String reagent) {
+        if (given == null) {
+            answer.remark("No --strength was given: " + LabelStrength.words(LabelStrength.usualPercent(reagent))
+                    + " by weight was taken, as " + Names.words(reagent) + " is usually sold; the label decides.");
+        }
+    }
 
     /** Cautions of a dose that takes chlorine out. */
     static Answer dechlorination(Answer answer) {

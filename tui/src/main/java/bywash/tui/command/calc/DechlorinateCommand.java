@@ -1,5 +1,6 @@
 package bywash.tui.command.calc;
 
+import bywash.rules.text.Names;
 import bywash.rules.water.DechlorinationDose;
 import bywash.rules.water.Dechlorinator;
 import org.jspecify.annotations.Nullable;
@@ -22,7 +23,7 @@ final class DechlorinateCommand extends Calculation {
 
     @Option(
             names = "--strength",
-            description = "Pure chemical in the product, from the label, as in \"99 %%\"; 100 %% without it.")
+            description = "Pure chemical in the product, from the label, as in \"99 %%\"; as usually sold without it.")
     private @Nullable String strength;
 
     @Option(
@@ -40,10 +41,10 @@ final class DechlorinateCommand extends Calculation {
                 Typed.measure("--volume", volume, Dimension.VOLUME),
                 Typed.measure("--residual", residual, Dimension.CONCENTRATION),
                 chloramine);
-        double label = Typed.measureOr("--strength", strength, Dimension.PERCENT, 100);
+        double label = Typed.strength(strength, chosen.word());
         double margin = Typed.measureOr("--excess", excess, Dimension.PERCENT, 10);
         DechlorinationDose dose = DechlorinationDose.of(water, chosen, label, margin);
-        Answer answer = new Answer("Dechlorination with " + chosen.word())
+        Answer answer = new Answer("Dechlorination with " + Names.words(chosen.word()))
                 .number("volume", water.volumeL(), "L")
                 .number("residual", water.residualMgL(), "mg/L")
                 .number("strength", label, "%")
@@ -52,6 +53,7 @@ final class DechlorinateCommand extends Calculation {
                 .number("oxygen the excess may take", dose.oxygenTakenMgL(), "mg/L")
                 .number("alkalinity used", dose.alkalinityUsedMgL(), "mg/L as CaCO3")
                 .number("ammonia set free", dose.ammoniaReleasedMgL(), "mg/L as N");
+        Cautions.strength(answer, strength, chosen.word());
         if (chloramine) {
             answer.remark("The ammonia of chloramine stays in the water: let the filter or a cycle take it first.");
         }

@@ -1,5 +1,6 @@
 package bywash.tui.command.calc;
 
+import bywash.rules.text.Names;
 import bywash.rules.water.CarbonateWater;
 import bywash.rules.water.PhDose;
 import bywash.rules.water.PhDosePlan;
@@ -37,7 +38,7 @@ final class PhDoseCommand extends Calculation {
 
     @Option(
             names = "--strength",
-            description = "Pure chemical in the product by weight, as in \"38 %%\"; 100 %% without it.")
+            description = "Pure chemical in the product by weight, from the label, as in \"38 %%\"; as usually sold without it.")
     private @Nullable String strength;
 
     @Option(names = "--step", description = "Largest change of pH in one step, 0.05 to 0.5; 0.2 without it.")
@@ -56,7 +57,7 @@ final class PhDoseCommand extends Calculation {
         double alk = Typed.measure("--alkalinity", alkalinity, Dimension.CONCENTRATION);
         double start = Typed.measure("--from", from, Dimension.PH);
         double goal = Typed.measure("--to", to, Dimension.PH);
-        double label = Typed.measureOr("--strength", strength, Dimension.PERCENT, 100);
+        double label = Typed.strength(strength, chosen.word());
         double hours = Typed.measureOr("--wait", wait, Dimension.TIME, 4);
         PhDosePlan.Method method = new PhDosePlan.Method(
                 chosen,
@@ -67,7 +68,8 @@ final class PhDoseCommand extends Calculation {
         CarbonateWater before = CarbonateWater.ofAlkalinity(t, start, alk);
         PhDosePlan plan = PhDosePlan.of(before, goal, method);
         Answer answer = new Answer(
-                        "pH from " + Figures.plain(start) + " to " + Figures.plain(goal) + " with " + chosen.word())
+                        "pH from " + Figures.plain(start) + " to " + Figures.plain(goal) + " with "
+                                + Names.words(chosen.word()))
                 .number("volume", method.volumeL(), "L")
                 .number("alkalinity now", alk, "mg/L as CaCO3")
                 .number("strength", label, "%")
@@ -76,6 +78,7 @@ final class PhDoseCommand extends Calculation {
             double left = plan.steps().get(plan.steps().size() - 1).alkalinityLeftMgL();
             answer.number("alkalinity left", left, "mg/L as CaCO3");
         }
+        Cautions.strength(answer, strength, chosen.word());
         steps(answer, plan);
         open(answer, before, goal, method);
         answer.source("charge balance with Plummer and Busenberg 1982; acid constants from the CRC Handbook"

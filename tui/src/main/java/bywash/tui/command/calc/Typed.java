@@ -1,5 +1,6 @@
 package bywash.tui.command.calc;
 
+import bywash.rules.water.LabelStrength;
 import java.util.Arrays;
 import java.util.function.Function;
 import java.util.regex.Matcher;
@@ -37,6 +38,16 @@ final class Typed {
     /** A measure, or another value where the option was not given. */
     static double measureOr(String option, @Nullable String text, Dimension dimension, double otherwise) {
         return text == null ? otherwise : measure(option, text, dimension);
+    }
+
+    /** A label's strength in percent, or that of the chemical as it is usually sold where the option was not given. */
+    static double strength(@Nullable String text, String reagent) {
+        double percent = measureOr("--strength", text, Dimension.PERCENT, LabelStrength.usualPercent(reagent));
+        String problem = LabelStrength.problem(reagent, percent);
+        if (!problem.isEmpty()) {
+            throw new IllegalArgumentException("--" + problem);
+        }
+        return percent;
     }
 
     /** One of a closed list of words. */

@@ -4,8 +4,8 @@ package bywash.rules.water;
  * How much feed a system carries: by the weight of the fish and by the area of the beds.
  *
  * <p>Source: C. Somerville and others, 2014, Small-scale aquaponic food production, FAO Fisheries and Aquaculture Technical Paper 589
- * (1-2 % of body weight a day at grow-out; 40-50 g/m2/d for leafy greens, 50-80 for fruiting vegetables), from memory: to be
- * confirmed against the source. A guide to size a system, not a feeding table: appetite and water tests decide.
+ * (1-2 % of body weight a day at grow-out, ch. 7; 40-50 g/m2/d for leafy greens, 50-80 for fruiting vegetables, with feed of 32 %
+ * protein, section on balancing), read in public copies. A guide to size a system, not a feeding table: appetite and tests decide.
  */
 public final class FeedRate {
     private FeedRate() {}

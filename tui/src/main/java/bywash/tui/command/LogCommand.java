@@ -45,7 +45,7 @@ import picocli.CommandLine.Spec;
             "         bywash log maintenance-start subject=fish-ph duration='20 min' detail=cleaning",
             "         bywash log harvest cohort=spring masses='412 g,398 g'",
             "         bywash log calibrate probe=fish-ph standards=4.01,6.86 readings='171 mV,4 mV' temperature='21 Cel'",
-            "         bywash log dose vessel=sump reagent=phosphoric-acid amount='20 g' strength='85 %'",
+            "         bywash log dose vessel=sump reagent=phosphoric-acid amount='20 g' strength='85 %%'",
             "         bywash log withdraw entry=feed entered=2026-05-04T06:00:00.000Z why='typed twice'",
             "A list is written with commas. An entry is named by its time as 'bywash log' lists it.",
             "",

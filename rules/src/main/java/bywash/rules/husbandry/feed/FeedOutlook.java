@@ -157,7 +157,7 @@ public final class FeedOutlook {
                                     Math.ceil(days)),
                     String.format(
                             Locale.ROOT,
-                            "Nitrifying the feed uses %.1f g a day as CaCO3, %.1f mg/L a day.",
+                            "Nitrifying the planned feed uses %.1f g a day as CaCO3, %.1f mg/L a day.",
                             planned.alkalinityGPerDay(),
                             lossPerDay),
                     "Add a carbonate in small steps; see the pH plan."));

@@ -90,7 +90,7 @@ public final class NitrogenBalance {
             @Nullable Slope measured,
             Verdict verdict) {
         List<String> parts = new ArrayList<>();
-        parts.add("Nitrogen is " + verdict.word() + ".");
+        parts.add("For the plants nitrogen is " + verdict.word() + ".");
         parts.add(
                 Double.isNaN(made)
                         ? "No feed or ammonia on record."
@@ -126,21 +126,19 @@ public final class NitrogenBalance {
                 Math.max(0, now.takenGPerDay().low() - uptake.low()),
                 Math.max(0, now.takenGPerDay().high() - uptake.high()));
         String area = Sentence.of(
-                "Without %s (%.1f m2 of %s) the beds take %.2f to %.2f g of N a day instead of %.2f to %.2f",
+                "Without %s (%.1f m2 of %s) the beds take %s instead of %.2f to %.2f",
                 bed.vessel(),
                 bed.plantedM2(),
                 crops(bed),
-                left.low(),
-                left.high(),
+                left.high() > 0 ? Sentence.of("%.2f to %.2f g of N a day", left.low(), left.high()) : "no nitrogen",
                 now.takenGPerDay().low(),
                 now.takenGPerDay().high());
         if (Double.isNaN(now.madeGPerDay())) {
             return area + ".";
         }
-        return area
-                + Sentence.of(
-                        "; nitrate would move %+.1f to %+.1f mg/L a day.",
-                        rise(volumeL, now.madeGPerDay(), left.high()), rise(volumeL, now.madeGPerDay(), left.low()));
+        String least = Sentence.of("%+.1f", rise(volumeL, now.madeGPerDay(), left.high()));
+        String most = Sentence.of("%+.1f", rise(volumeL, now.madeGPerDay(), left.low()));
+        return area + "; nitrate would move " + (least.equals(most) ? least : least + " to " + most) + " mg/L a day.";
     }
 
     private static String crops(BedStatus bed) {

@@ -83,7 +83,7 @@ class NitrogenBalanceTest {
                 VOLUME_L, 2.36, beds.status(), List.of(nitrate(0, 62), nitrate(7, 70), nitrate(14, 80)), day(15));
         assertEquals(Verdict.BALANCED, status.verdict());
         assertEquals(
-                "Nitrogen is balanced. Feed and ammonia bring 2.36 g of N a day; the beds take 0.72 to 1.44. By that nitrate would "
+                "For the plants nitrogen is balanced. Feed and ammonia bring 2.36 g of N a day; the beds take 0.72 to 1.44. By that nitrate would "
                         + "move +1.7 to +3.0 mg/L a day. Last test 80 mg/L, moving +1.3 (+/- 0.2) mg/L a day over 3 tests.",
                 status.words());
         assertEquals(
@@ -109,7 +109,7 @@ class NitrogenBalanceTest {
         NitrogenStatus nothing = NitrogenBalance.of(VOLUME_L, Double.NaN, beds.status(), List.of(), day(1));
         assertEquals(Verdict.NOT_KNOWN, nothing.verdict());
         assertEquals(
-                "Nitrogen is not known. No feed or ammonia on record. Nothing is planted on record. No nitrate test on record: test.",
+                "For the plants nitrogen is not known. No feed or ammonia on record. Nothing is planted on record. No nitrate test on record: test.",
                 nothing.words());
         book(new Plant(day(0), "bed-1", "lettuce", 1));
         NitrogenStatus old = NitrogenBalance.of(VOLUME_L, 2, beds.status(), List.of(nitrate(0, 50)), day(20));

@@ -105,7 +105,8 @@ final class EntryRules {
     private void dosed(Dose dose) {
         for (Dechlorinator agent : Dechlorinator.values()) {
             if (agent.word().equals(dose.reagent()) && residual.batch(dose.vessel()) == null) {
-                residual.dosed(agent, dose.massG() * LabelStrength.percent(dose.reagent(), dose.strengthPercent()) / 100);
+                residual.dosed(
+                        agent, dose.massG() * LabelStrength.percent(dose.reagent(), dose.strengthPercent()) / 100);
             }
         }
     }

@@ -20,7 +20,9 @@ public final class Names {
     /** A species: {@code nile-tilapia} is Nile tilapia. */
     public static String species(String id) {
         return Arrays.stream(id.split("-"))
-                .map(part -> PROPER.contains(part) ? part.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + part.substring(1) : part)
+                .map(part -> PROPER.contains(part)
+                        ? part.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + part.substring(1)
+                        : part)
                 .collect(Collectors.joining(" "));
     }
 }

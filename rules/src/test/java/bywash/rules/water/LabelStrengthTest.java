@@ -23,7 +23,8 @@ final class LabelStrengthTest {
         for (double bad : new double[] {0, -1, 38.5, Double.NaN, Double.POSITIVE_INFINITY}) {
             assertTrue(
                     LabelStrength.problem("hydrochloric-acid", bad)
-                            .endsWith("is not one of hydrochloric acid; give the percent by weight on the label, above 0 to 38"),
+                            .endsWith(
+                                    "is not one of hydrochloric acid; give the percent by weight on the label, above 0 to 38"),
                     String.valueOf(bad));
         }
         assertEquals(9.5, LabelStrength.percent("ammonia-solution", Double.NaN));

@@ -43,7 +43,8 @@ final class TestSection implements Section {
                         Cells.text(t.vessel()),
                         kind.map(TestKind::label).orElse(Cells.text(t.quantity())),
                         Cells.number(t.value(), 3),
-                        kind.map(k -> k == TestKind.TEMPERATURE ? "Cel" : k.unit(span.units())).orElse(""),
+                        kind.map(k -> k == TestKind.TEMPERATURE ? "Cel" : k.unit(span.units()))
+                                .orElse(""),
                         estimate(t));
             }
         }

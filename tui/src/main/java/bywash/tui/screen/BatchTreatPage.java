@@ -28,8 +28,10 @@ final class BatchTreatPage extends FormPage {
         return List.of(
                 Field.choice("Reserve", Reserves.ids(frame)),
                 Field.choice(
-                        "Treatment",
-                                Stream.of(Treatment.values()).map(Treatment::word).toList())
+                                "Treatment",
+                                Stream.of(Treatment.values())
+                                        .map(Treatment::word)
+                                        .toList())
                         .said(Names::words),
                 Field.number("Amount", "g"),
                 Field.number("Strength", "%"));

@@ -46,7 +46,8 @@ final class DosePage extends FormPage {
     @Override
     protected List<String> notes(Frame frame, Filled filled) {
         String effect = DoseForms.effect(frame, filled);
-        String elsewhere = "Pellets for the bacteria are entered as feed; what goes into a reserve, as a batch treated.";
+        String elsewhere =
+                "Pellets for the bacteria are entered as feed; what goes into a reserve, as a batch treated.";
         return effect.isEmpty() ? List.of(elsewhere) : List.of(effect, elsewhere);
     }
 }

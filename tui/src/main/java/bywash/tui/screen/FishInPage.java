@@ -26,7 +26,8 @@ final class FishInPage extends FormPage {
     protected List<Field> fields(Frame frame) {
         return List.of(
                 Field.text("Cohort"),
-                Field.choice("Species", SpeciesTable.ids(frame.snapshot().site())).said(Names::species),
+                Field.choice("Species", SpeciesTable.ids(frame.snapshot().site()))
+                        .said(Names::species),
                 Field.number("Count", ""),
                 Field.number("Mass of one", StockUnits.of(frame).massUnit()),
                 Field.choice("Into", Cohorts.tanks(frame)),

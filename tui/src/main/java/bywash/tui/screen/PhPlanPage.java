@@ -22,7 +22,9 @@ final class PhPlanPage extends FormPage {
     @Override
     protected List<Field> fields(Frame frame) {
         return List.of(
-                Field.number("Target pH", ""), Field.choice("By", PhForms.means()).said(Names::words), Field.number("Strength", "%"));
+                Field.number("Target pH", ""),
+                Field.choice("By", PhForms.means()).said(Names::words),
+                Field.number("Strength", "%"));
     }
 
     @Override

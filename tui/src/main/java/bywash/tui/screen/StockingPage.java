@@ -30,7 +30,8 @@ final class StockingPage extends FormPage {
                 Field.choice(
                         "Stocking",
                         Stream.of(Stocking.values()).map(Stocking::word).toList()),
-                Field.choice("Species", SpeciesTable.ids(frame.snapshot().site())).said(Names::species),
+                Field.choice("Species", SpeciesTable.ids(frame.snapshot().site()))
+                        .said(Names::species),
                 Field.text("When"));
     }
 

@@ -57,7 +57,8 @@ public final class BedForms {
         return bed.stands().isEmpty()
                 ? "nothing planted on record"
                 : bed.stands().stream()
-                        .map(s -> Names.words(s.word()) + " " + StockUnits.of(frame).area(s.areaM2()))
+                        .map(s -> Names.words(s.word()) + " "
+                                + StockUnits.of(frame).area(s.areaM2()))
                         .collect(Collectors.joining(", "));
     }
 

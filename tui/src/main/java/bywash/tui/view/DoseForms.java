@@ -1,8 +1,8 @@
 package bywash.tui.view;
 
+import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.BatchTreat;
 import bywash.rules.event.OperatorEntry.Dose;
-import bywash.rules.event.OperatorEntry;
 import bywash.rules.husbandry.bacteria.AmmoniaSource;
 import bywash.rules.husbandry.ph.PhPlan;
 import bywash.rules.site.Stocking;
@@ -24,7 +24,8 @@ public final class DoseForms {
     /** About where the loop is; a strong acid or a base does the same at any pH near it. */
     private static final double NEUTRAL = 7;
 
-    private static final String USUAL_CAUTIONS = "Follow the label, wear gloves and eye protection, never mix chemicals.";
+    private static final String USUAL_CAUTIONS =
+            "Follow the label, wear gloves and eye protection, never mix chemicals.";
 
     private DoseForms() {}
 
@@ -85,7 +86,8 @@ public final class DoseForms {
         double percent = LabelStrength.percent(reagent, filled.number(3));
         double pureG = filled.number(2) * percent / 100;
         double volumeL = frame.snapshot().systemVolume().likelyL();
-        if (!(pureG > 0 && volumeL > 0) || !LabelStrength.problem(reagent, percent).isEmpty()) {
+        if (!(pureG > 0 && volumeL > 0)
+                || !LabelStrength.problem(reagent, percent).isEmpty()) {
             return "";
         }
         String loop = " in the " + new DisplayUnits(frame.snapshot().site().units()).volume(volumeL) + " of the loop.";

@@ -83,8 +83,8 @@ public final class FeedView {
         out.add(Passage.plain("", ""));
         out.add(Passage.plain(
                 "Fish back",
-                (status.ready() ? "Nothing that is measured speaks against " : "Not yet ready for ") + Names.species(status.species())
-                        + "."));
+                (status.ready() ? "Nothing that is measured speaks against " : "Not yet ready for ")
+                        + Names.species(status.species()) + "."));
         for (CheckItem item : status.checklist()) {
             boolean bad = item.answer() == Answer.NO || item.answer() == Answer.NOT_KNOWN;
             out.add(new Passage(

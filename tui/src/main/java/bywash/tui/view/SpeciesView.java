@@ -27,8 +27,8 @@ final class SpeciesView {
         for (Species s : species) {
             out.add(Passage.plain(
                     "Needs",
-                    Names.species(s.id()) + ": " + s.bands().stream().map(SpeciesView::words).collect(Collectors.joining("; "))
-                            + "."));
+                    Names.species(s.id()) + ": "
+                            + s.bands().stream().map(SpeciesView::words).collect(Collectors.joining("; ")) + "."));
             out.add(Passage.plain(
                     "Sources",
                     s.bands().stream().map(SpeciesBand::source).distinct().collect(Collectors.joining("; ")) + "."));

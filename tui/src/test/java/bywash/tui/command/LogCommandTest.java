@@ -76,7 +76,8 @@ final class LogCommandTest {
         assertEquals(0, log("dose", "vessel=sump", "reagent=phosphoric-acid", "amount=20 g", "strength=85 %"));
         assertTrue(out.toString().contains("\"strength\":\"85 %\""), out.toString());
         assertTrue(err.toString().contains("Gloves and eye protection. Add acid to water"), err.toString());
-        assertTrue(err.toString().contains("Never mix chemicals") && err.toString().contains("follow the label"));
+        assertTrue(
+                err.toString().contains("Never mix chemicals") && err.toString().contains("follow the label"));
     }
 
     @Test

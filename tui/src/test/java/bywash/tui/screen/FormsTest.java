@@ -115,7 +115,8 @@ final class FormsTest {
         Keys.press(model, Frames.quiet(), "##^>>>>\n");
         assertTrue(model.notice().startsWith("Amount:"), model.notice());
         Keys.press(model, Frames.quiet(), "v4.5\n");
-        assertEquals(List.of(new BatchTreat(Frames.NOW, "reserve", "thiosulfate", 4.5, 100)), entered(Frames.quiet(), "\n"));
+        assertEquals(
+                List.of(new BatchTreat(Frames.NOW, "reserve", "thiosulfate", 4.5, 100)), entered(Frames.quiet(), "\n"));
     }
 
     @Test

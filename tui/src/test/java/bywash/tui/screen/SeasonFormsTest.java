@@ -209,8 +209,8 @@ final class SeasonFormsTest {
     }
 
     private static double alkalinity(String screen) {
-        java.util.regex.Matcher m =
-                java.util.regex.Pattern.compile("alkalinity by about (-?[0-9.]+)").matcher(screen);
+        java.util.regex.Matcher m = java.util.regex.Pattern.compile("alkalinity by about (-?[0-9.]+)")
+                .matcher(screen);
         assertTrue(m.find(), screen);
         return Double.parseDouble(m.group(1));
     }

@@ -48,7 +48,8 @@ public enum AmmoniaSource {
     public String cautions() {
         String dose = "Never with fish in the water. Follow the label; test before each dose.";
         return switch (this) {
-            case AMMONIUM_CHLORIDE -> dose + " Gloves and eye protection; do not breathe the dust. Never mix chemicals.";
+            case AMMONIUM_CHLORIDE ->
+                dose + " Gloves and eye protection; do not breathe the dust. Never mix chemicals.";
             case AMMONIA_SOLUTION ->
                 dose + " Gloves, eye protection and fresh air: the vapour burns. Only ammonia and water, no perfume,"
                         + " colour or soap (shake: no foam). Never near bleach or any chlorine: they make a poisonous gas.";

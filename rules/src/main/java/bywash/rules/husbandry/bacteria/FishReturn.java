@@ -61,7 +61,8 @@ public final class FishReturn {
         Seen seen = water.probes().apply(quantity);
         String what = quantity.equals("ph") ? "pH" : quantity.replace('-', ' ');
         if (band == null) {
-            items.add(new CheckItem(what, "no band known for " + Names.species(species.id()), words(seen, unit), Answer.NOT_KNOWN));
+            items.add(new CheckItem(
+                    what, "no band known for " + Names.species(species.id()), words(seen, unit), Answer.NOT_KNOWN));
             return;
         }
         boolean fresh = seen != null

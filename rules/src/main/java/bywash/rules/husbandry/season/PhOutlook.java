@@ -79,7 +79,9 @@ public final class PhOutlook {
     private PhStatus chosen(PhStatus bare, Loop loop, PhAim aim, String words) {
         String set = Sentence.of(
                 " The aim is %.1f by %s, set on %s",
-                aim.targetPh(), Names.words(aim.reagent()), aim.at().atZone(site.timeZone()).toLocalDate());
+                aim.targetPh(),
+                Names.words(aim.reagent()),
+                aim.at().atZone(site.timeZone()).toLocalDate());
         if (StrictMath.abs(bare.ph() - aim.targetPh()) <= THERE) {
             return bare.with(null, words + set + ": it is reached.");
         }

@@ -250,7 +250,9 @@ public final class SeasonLedger {
         List<CheckItem> list = FishReturn.of(species, present, now);
         return new FishlessStatus(
                 plan,
-                plan.products(SeasonBooks.percent(books.protein()), LabelStrength.usualPercent(AmmoniaSource.AMMONIA_SOLUTION.word())),
+                plan.products(
+                        SeasonBooks.percent(books.protein()),
+                        LabelStrength.usualPercent(AmmoniaSource.AMMONIA_SOLUTION.word())),
                 species.id(),
                 list,
                 FishReturn.ready(list));

@@ -38,7 +38,8 @@ final class PhDoseCommand extends Calculation {
 
     @Option(
             names = "--strength",
-            description = "Pure chemical in the product by weight, from the label, as in \"38 %%\"; as usually sold without it.")
+            description =
+                    "Pure chemical in the product by weight, from the label, as in \"38 %%\"; as usually sold without it.")
     private @Nullable String strength;
 
     @Option(names = "--step", description = "Largest change of pH in one step, 0.05 to 0.5; 0.2 without it.")
@@ -67,9 +68,8 @@ final class PhDoseCommand extends Calculation {
                 Duration.ofMinutes(Math.round(hours * 60)));
         CarbonateWater before = CarbonateWater.ofAlkalinity(t, start, alk);
         PhDosePlan plan = PhDosePlan.of(before, goal, method);
-        Answer answer = new Answer(
-                        "pH from " + Figures.plain(start) + " to " + Figures.plain(goal) + " with "
-                                + Names.words(chosen.word()))
+        Answer answer = new Answer("pH from " + Figures.plain(start) + " to " + Figures.plain(goal) + " with "
+                        + Names.words(chosen.word()))
                 .number("volume", method.volumeL(), "L")
                 .number("alkalinity now", alk, "mg/L as CaCO3")
                 .number("strength", label, "%")

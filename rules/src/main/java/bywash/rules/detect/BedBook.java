@@ -1,5 +1,6 @@
 package bywash.rules.detect;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -10,22 +11,27 @@ import java.util.List;
  * <p>Source: D. B. Reid, 1979, An algorithm for tracking multiple targets, IEEE Trans. Automatic Control 24(6), 843-854.
  */
 final class BedBook {
-    private static final int MOST = 16;
-    private static final int BRANCHES = 48;
+    private static final int MOST = 32;
+    private static final int BRANCHES = 128;
     private static final double WORST = 24;
     private static final double CHUNK_MIN = 1;
     private static final double LEAST_DRAIN_MIN = 0.8;
     private static final int BLOCKS_LEARNED = 30;
-    private static final int PATIENCE = 60;
-    private static final double GOOD_MISFIT = 1.8;
+    private static final int PATIENCE = 40;
+    private static final double GOOD_MISFIT = 1.4;
 
     /** Guesses so near the best in log likelihood must agree before the book is heard. */
     private static final double LIKELY = 3;
 
     private static final double LEAST_L_MIN = 0.3;
     /** A wrong guess shows as a step that looks like a flow, so the book alone never raises one. */
-    private static final double MOST_HEARD = 7;
+    private static final double MOST_HEARD = 12;
 
+    private static final double FITTED_MIN = 60;
+
+    private record Misfit(double tMin, double value) {}
+
+    private final ArrayDeque<Misfit> misfits = new ArrayDeque<>();
     private final int beds;
     private List<BedFilter> guesses = new ArrayList<>();
     private double atMin = Double.NaN;
@@ -108,7 +114,8 @@ final class BedBook {
         double length = StrictMath.max(0.2, tMin - start);
         blockStartMin = Double.NaN;
         blocks++;
-        if (blocks > startedAt + PATIENCE && guesses.get(0).misfit > GOOD_MISFIT) {
+        noteMisfit(tMin);
+        if (blocks > startedAt + PATIENCE && fittedMisfit() > GOOD_MISFIT) {
             startAnew();
             return;
         }
@@ -129,9 +136,22 @@ final class BedBook {
         atMin = tMin;
     }
 
+    private void noteMisfit(double tMin) {
+        misfits.addLast(new Misfit(tMin, guesses.get(0).misfit));
+        while (tMin - misfits.getFirst().tMin() > FITTED_MIN) {
+            misfits.removeFirst();
+        }
+    }
+
+    /** The best of the last {@value #FITTED_MIN} minutes: water that comes in spoils the fit as well, and must be heard. */
+    private double fittedMisfit() {
+        return misfits.stream().mapToDouble(Misfit::value).min().orElse(1);
+    }
+
     /** No guess fits: all went astray together, so they are dropped and the next drains begin a new book. */
     private void startAnew() {
         guesses.clear();
+        misfits.clear();
         atMin = Double.NaN;
         startedAt = blocks;
         heardFrom = blocks + BLOCKS_LEARNED;
@@ -262,6 +282,6 @@ final class BedBook {
 
     /** Whether the book is good enough to be heard. */
     boolean learned() {
-        return !guesses.isEmpty() && blocks >= heardFrom && guesses.get(0).misfit < GOOD_MISFIT;
+        return !guesses.isEmpty() && blocks >= heardFrom && fittedMisfit() < GOOD_MISFIT;
     }
 }

@@ -196,7 +196,7 @@ final class BedFilter {
         double innovation = sumpL - expected;
         double share = innovation * innovation / v;
         logLikelihood -= 0.5 * StrictMath.min(share, 40) + 0.5 * StrictMath.log(v);
-        misfit += 0.004 * (StrictMath.min(share, 25) - misfit);
+        misfit += 0.008 * (StrictMath.min(share, 25) - misfit);
         double used = share > 16 ? v * share / 16 : v;
         score(tMin, innovation, used, ph);
         for (int i = 0; i < n; i++) {

@@ -1,6 +1,7 @@
 package bywash.rules.detect;
 
 import bywash.rules.detect.RecentVolumes.Point;
+import java.util.ArrayDeque;
 import org.jspecify.annotations.Nullable;
 
 /** Stretches in which some bed drains, and whether drains can explain them. */
@@ -11,9 +12,15 @@ final class DrainWatch {
     private static final double LONGEST_FILL_MIN = 60;
     private static final int ENDLESS_AFTER = 15;
     private static final double ENDLESS_LEAST_L = 20;
+    private static final double ENDLESS_CAUTION = 12;
+    private static final double LIFTED_SHARE = 0.4;
+    private static final int RATES_MIN = 3;
+    private static final double LEAST_LIFT_L_MIN = 5;
 
     private final double bedsL;
     private final SlowRise slowRise;
+    private final Brim brim;
+    private final ArrayDeque<Rate> rates = new ArrayDeque<>();
     private double startMin = Double.NaN;
     private double startL;
     private double endMin = -1e9;
@@ -25,9 +32,15 @@ final class DrainWatch {
     private int phases;
     private double rateLMin = Double.NaN;
 
-    DrainWatch(double bedsL, boolean pumpTold) {
+    /** What the sump is known to do: its fill slope, its noise, its mean of the hours before, and whether to learn from it. */
+    record Known(double fillLMin, double noiseL, double meanL, boolean hold) {}
+
+    private record Rate(double tMin, double lMin) {}
+
+    DrainWatch(Hold hold, boolean pumpTold) {
         this.slowRise = new SlowRise(pumpTold);
-        this.bedsL = bedsL;
+        this.bedsL = hold.bedsL();
+        this.brim = new Brim(pumpTold ? 0 : hold.pipesL());
     }
 
     boolean running() {
@@ -59,8 +72,9 @@ final class DrainWatch {
         endMin = tMin;
     }
 
-    /** No drain is seen any more; {@code hold} keeps what was learned. */
-    void over(boolean hold) {
+    /** The drains ended then; {@code hold} keeps what was learned. */
+    void over(double tMin, boolean hold) {
+        endMin = StrictMath.max(startMin, tMin);
         if (running() && !hold) {
             episodes++;
             longestMin = StrictMath.max(longestMin, endMin - startMin);
@@ -72,6 +86,13 @@ final class DrainWatch {
     void forget() {
         startMin = Double.NaN;
         slowRise.forget();
+        brim.forget();
+        rates.clear();
+    }
+
+    /** What was found was none: such a level is known. */
+    void wrong() {
+        brim.learnCried();
     }
 
     /**
@@ -83,31 +104,51 @@ final class DrainWatch {
     }
 
     /** Takes each volume while the pump runs. */
-    void sample(Point p, RecentVolumes recent, double fillLMin, double noiseL, boolean hold) {
+    void sample(Point p, RecentVolumes recent, Known known) {
         fillShare += ((running() ? 0 : 1) - fillShare) * SHARE_GAIN;
+        double noiseL = known.noiseL();
+        brim.level(p.tMin(), recent.sureL(), known.meanL(), noiseL, known.hold());
         Point earlier = recent.earlier(WINDOW_MIN);
         if (earlier != null) {
             double minutes = p.tMin() - earlier.tMin();
-            rateLMin = (p.volumeL() - earlier.volumeL()) / minutes - fillLMin;
-            slowRise.rate(p.tMin(), rateLMin, 1.2 * noiseL / minutes, episodes, hold);
+            rateLMin = (p.volumeL() - earlier.volumeL()) / minutes - known.fillLMin();
+            slowRise.rate(p.tMin(), rateLMin, 1.2 * noiseL / minutes, episodes, known.hold());
+            rates.addLast(new Rate(p.tMin(), rateLMin));
+            while (p.tMin() - rates.getFirst().tMin() > RATES_MIN) {
+                rates.removeFirst();
+            }
         }
     }
 
-    /** Water that no drain explains: since when, L/min. */
-    record Beyond(double sinceMin, double rateLMin) {}
+    /** Water that no drain explains: since when, L/min, and whether that rate is measured or only guessed. */
+    record Beyond(double sinceMin, double rateLMin, boolean measured) {}
 
-    /** What no drain explains; null where drains may explain all. */
+    /** What no drain explains; null where drains may explain all. {@code backed} by slopes or the book of the beds. */
     @Nullable
-    Beyond beyond(double nowMin, double sureL, double fillLMin, double noiseL) {
-        if (!Double.isNaN(slowRise.foundSinceMin())) {
-            return new Beyond(slowRise.foundSinceMin(), rateLMin);
+    Beyond beyond(double nowMin, double sureL, Known known, boolean backed) {
+        double since = slowRise.foundSinceMin((backed ? 1 : 0) + (brim.share() > LIFTED_SHARE ? 1 : 0));
+        if (!Double.isNaN(since)) {
+            return new Beyond(since, rateLMin, true);
+        }
+        if (brim.share() > 1) {
+            return overfull(nowMin);
         }
         if (!running()) {
             return null;
         }
         double span = nowMin - startMin;
         double rise = sureL - startL;
-        boolean endless = episodes >= ENDLESS_AFTER && span > 1.5 * longestMin + 2 && rise > ENDLESS_LEAST_L;
-        return endless || rise > bedsL + 6 * noiseL ? new Beyond(startMin, rise / span - fillLMin) : null;
+        double longest = longestMin * (1.5 + ENDLESS_CAUTION / StrictMath.max(1, episodes));
+        boolean endless = rates.size() > 1 && episodes >= ENDLESS_AFTER && span > longest + 2 && rise > ENDLESS_LEAST_L;
+        return endless || rise > bedsL + 6 * known.noiseL()
+                ? new Beyond(startMin, rise / span - known.fillLMin(), true)
+                : null;
+    }
+
+    /** Between drains a rise shows bare: the least rate of the last minutes, which must have brought what is too much. */
+    private Beyond overfull(double nowMin) {
+        double least = rates.stream().mapToDouble(Rate::lMin).min().orElse(0);
+        double rate = StrictMath.max(LEAST_LIFT_L_MIN, least);
+        return new Beyond(nowMin - brim.heightL() / rate, rate, least > LEAST_LIFT_L_MIN);
     }
 }

@@ -12,12 +12,14 @@ import java.util.ArrayDeque;
 final class FillPhase {
     private static final double DRAIN_SIGMAS = 3.5;
     private static final double DRAIN_LEAST_L_MIN = 13;
+    private static final double TURN_SHARE = 0.8;
     /** A flow of so much is taken for a drain for as long as it runs. */
     static final double SURE_DRAIN_L_MIN = 18;
 
     private static final double LEAST_LOOK_MIN = 0.6;
     private static final double MOST_LOOK_MIN = 1.6;
     private static final int PHASES_LEARNED = 8;
+    private static final double START_ERROR = 0.08;
     private static final int HISTORY = 256;
     private static final double MEMORY_MIN = 120;
     private static final int PROMPT_PHASES = 20;
@@ -37,6 +39,7 @@ final class FillPhase {
     private final boolean siphons;
     private final double[] slopes = new double[HISTORY];
     private int slopeCount;
+    private final double[] first = new double[PROMPT_PHASES];
     private double roughLMin = Double.NaN;
     private double fillLMin;
     private double spreadLMin = 0.3;
@@ -54,6 +57,10 @@ final class FillPhase {
 
     FillPhase(boolean siphons) {
         this.siphons = siphons;
+    }
+
+    boolean siphons() {
+        return siphons;
     }
 
     /** Whether the slope from which change is judged is known. */
@@ -87,6 +94,12 @@ final class FillPhase {
         return spreadLMin() * (1 + CAUTION_PHASES / StrictMath.max(1.0, phases));
     }
 
+    /** The slope that all begins with may be wrong by a share of itself: it holds for the first phases, then soon fades. */
+    double startErrorLMin() {
+        double share = PHASES_LEARNED / StrictMath.max(PHASES_LEARNED, (double) phases);
+        return siphons && phases >= PHASES_LEARNED ? START_ERROR * share * share * StrictMath.abs(fillLMin) : 0;
+    }
+
     /** Minutes over which a drain stands out of noise. */
     double lookBackMin(double noiseL) {
         double needed = DRAIN_SIGMAS * 1.2 * noiseL / DRAIN_LEAST_L_MIN;
@@ -100,6 +113,11 @@ final class FillPhase {
         }
         double above = riseL - fillLMin() * minutes;
         return above > StrictMath.max(DRAIN_SIGMAS * noiseL * 1.2, DRAIN_LEAST_L_MIN * minutes);
+    }
+
+    /** Halfway between a fill and the slowest drain: where one turns into the other, the level passes through this slope. */
+    double turnLMin() {
+        return fillLMin() + TURN_SHARE * DRAIN_LEAST_L_MIN;
     }
 
     /** A slope over about half a minute, for the rough start. */
@@ -158,14 +176,24 @@ final class FillPhase {
         sumTv = 0;
     }
 
-    /** A mean that forgets over hours; the first phases stand for the rough slope, for drains may hide in them. */
+    /** Of the first phases some may hide a drain: these are the less steep ones. */
+    private double lowerThird() {
+        double[] sorted = java.util.Arrays.copyOf(first, phases);
+        java.util.Arrays.sort(sorted);
+        return sorted[phases / 3];
+    }
+
+    /** A mean that forgets over hours. */
     private void phase(double atMin, double slope, double se) {
-        phases++;
         double weight = 1 / (se * se + spreadLMin * spreadLMin);
-        if (phases <= PHASES_LEARNED) {
-            fillLMin = roughLMin;
+        if (phases < PROMPT_PHASES) {
+            first[phases] = slope;
+        }
+        phases++;
+        if (phases <= PROMPT_PHASES) {
+            fillLMin = lowerThird();
             sumW = 2 * weight;
-            sumWs = sumW * roughLMin;
+            sumWs = sumW * fillLMin;
             phaseMin = atMin;
             return;
         }

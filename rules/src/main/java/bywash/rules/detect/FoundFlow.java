@@ -140,7 +140,7 @@ final class FoundFlow {
     private boolean changed(Lately now, Estimate e) {
         double rate = now.rateLMin() * StrictMath.signum(prior.rateLMin());
         double by = StrictMath.abs(now.rateLMin() - e.rateLMin());
-        boolean runs = rate > VesselFlow.FLOOR_L_MIN && rate > 3 * now.seLMin();
+        boolean runs = rate > FlowEvidence.FLOOR_L_MIN && rate > 3 * now.seLMin();
         boolean other = by > CHANGE_SIGMAS * StrictMath.hypot(now.seLMin(), e.rateSeLMin())
                 && by > CHANGE_SHARE * StrictMath.abs(e.rateLMin());
         boolean settled = now.fromMin() - now.gapMin() / 2 - e.onsetMin() > SETTLED_MIN;
@@ -151,7 +151,7 @@ final class FoundFlow {
     private static boolean stopped(Lately now, Estimate e) {
         double rate = now.rateLMin() * StrictMath.signum(e.rateLMin());
         return rate
-                < StrictMath.max(VesselFlow.FLOOR_L_MIN, STOPPED_SHARE * StrictMath.abs(e.rateLMin())) + now.seLMin();
+                < StrictMath.max(FlowEvidence.FLOOR_L_MIN, STOPPED_SHARE * StrictMath.abs(e.rateLMin())) + now.seLMin();
     }
 
     /** Water that flows must be somewhere: a flow of so many litres that leaves the mean level where it was is none. */

@@ -13,18 +13,20 @@ record Reach(double bedsL, double everyMin, double standingSdLMin, double logRat
     /** So far above the limit noise keeps a flow from being found in one case of six only. */
     static final double LIKELY_SIGMAS = 1;
 
-    /** Before anything is learned a rise of all that the beds hold is told within the minutes; NaN for nothing. */
+    /** At any time, and before anything is learned alone, a rise of all that the beds hold is told within the minutes; NaN for nothing. */
     double findsLMin(double minutes, double slopesMin3, SpikeGuard guard, FillPhase fill, SlowDrift slow) {
         double noiseL = guard.noiseL();
         if (!guard.learned() || !learned && (bedsL == 0 || !fill.roughlyLearned())) {
             return Double.NaN;
         }
+        double large =
+                bedsL > 0 ? StrictMath.max(FillPhase.SURE_DRAIN_L_MIN, (bedsL + 6 * noiseL) / minutes) : Double.NaN;
         if (!learned) {
-            return StrictMath.max(FillPhase.SURE_DRAIN_L_MIN, (bedsL + 6 * noiseL) / minutes);
+            return large;
         }
         double ramp = resolved ? byRamp(slopesMin3, noiseL) : Double.NaN;
-        double least = StrictMath.max(VesselFlow.FLOOR_L_MIN, (3 + 2 * noiseL) / minutes);
-        return StrictMath.max(least, least(ramp, slow.findsLMin(minutes)));
+        double least = StrictMath.max(FlowEvidence.FLOOR_L_MIN, (3 + 2 * noiseL) / minutes);
+        return StrictMath.max(least, least(large, least(ramp, slow.findsLMin(minutes))));
     }
 
     /** A slope in white noise with a level of its own over T has the information T^3 / (12 every noise^2). */

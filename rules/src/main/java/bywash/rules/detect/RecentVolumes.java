@@ -1,6 +1,7 @@
 package bywash.rules.detect;
 
 import java.util.ArrayDeque;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** The volumes of the last minutes. */
@@ -34,6 +35,39 @@ final class RecentVolumes {
             }
         }
         return found;
+    }
+
+    /**
+     * The last point before the level began to change by less than {@code tiltLMin}, among those since {@code fromMin}: the
+     * highest of what is left when a steady rise of so much is taken off. Null where there is none.
+     */
+    @Nullable
+    Point highest(double fromMin, double tiltLMin) {
+        return furthest(fromMin, tiltLMin, 1);
+    }
+
+    /** The last point before the level began to change by more than {@code tiltLMin}; null where there is none. */
+    @Nullable
+    Point lowest(double fromMin, double tiltLMin) {
+        return furthest(fromMin, tiltLMin, -1);
+    }
+
+    private @Nullable Point furthest(double fromMin, double tiltLMin, int side) {
+        Point found = null;
+        double most = Double.NEGATIVE_INFINITY;
+        for (Point each : points) {
+            double far = side * (each.volumeL() - tiltLMin * each.tMin());
+            if (each.tMin() >= fromMin && (far > most || side > 0 && far == most)) {
+                found = each;
+                most = far;
+            }
+        }
+        return found;
+    }
+
+    /** Those younger than {@code tMin}, oldest first. */
+    List<Point> after(double tMin) {
+        return points.stream().filter(each -> each.tMin() > tMin).toList();
     }
 
     /** The least of the last {@value #FEWEST}: a level that holds, not a spike. NaN without any. */

@@ -18,10 +18,15 @@ final class SlowDrift {
     /** Minutes that {@link #changeL} takes its means over. */
     static final int MEAN_OVER = 20;
 
+    private static final int USUAL_AFTER = 15;
+    private static final int USUAL_OVER = 120;
+    private static final int LEAST_USUAL = 45;
+
     private final List<SlowWindow> windows;
     private final boolean siphons;
     private final double[] minutes = new double[(1 + SlowWindow.BEFORE) * LENGTHS[LENGTHS.length - 1]];
     private int count;
+    private double usualL = Double.NaN;
     private final MinuteMean minute = new MinuteMean();
 
     SlowDrift(boolean siphons) {
@@ -33,6 +38,7 @@ final class SlowDrift {
     /** Forgets the levels, keeps what is usual. */
     void clear() {
         count = 0;
+        usualL = Double.NaN;
         minute.clear();
         windows.forEach(SlowWindow::clear);
     }
@@ -57,6 +63,7 @@ final class SlowDrift {
             minutes[count % minutes.length] = mean;
             count++;
         }
+        usualL = usual();
         for (SlowWindow window : windows) {
             window.look(minutes, count, hold);
         }
@@ -86,6 +93,24 @@ final class SlowDrift {
             before += minutes[(count - back - i) % minutes.length];
         }
         return (now - before) / MEAN_OVER;
+    }
+
+    /** Mean of the two hours before the last quarter of an hour, or of what is known of them, L; NaN for less than one. */
+    double usualL() {
+        return usualL;
+    }
+
+    private double usual() {
+        int known = StrictMath.min(count, minutes.length);
+        int most = StrictMath.min(known, USUAL_AFTER + USUAL_OVER);
+        if (most - USUAL_AFTER < LEAST_USUAL) {
+            return Double.NaN;
+        }
+        double sum = 0;
+        for (int i = USUAL_AFTER + 1; i <= most; i++) {
+            sum += minutes[(count - i) % minutes.length];
+        }
+        return sum / (most - USUAL_AFTER);
     }
 
     /** The least flow that some window shows after so many minutes, L/min; NaN while none is ready. */

@@ -16,6 +16,9 @@ final class SlowRise {
     private static final double MOST_SD_L_MIN = 4;
     private static final double FACTOR = 1.3;
     private static final double MORE_MIN = 0.65;
+    /** Times so much with none, one or two other views that say the same: a worn siphon may once drain as slowly. */
+    private static final double[] BACKED_BY = {1.35, 1.15, 1};
+
     /** Where overlapping drains stay under a rate for longer, it tells nothing. */
     private static final double TELLS_MIN = 2.5;
 
@@ -33,7 +36,7 @@ final class SlowRise {
     private final double[] sinceMin = new double[UNDER_L_MIN.length];
     private final double[] longestMin = new double[UNDER_L_MIN.length];
     private double lastMin = Double.NaN;
-    private double foundSinceMin = Double.NaN;
+    private final double[] foundSinceMin = new double[BACKED_BY.length];
 
     SlowRise(boolean pumpTold) {
         this.moreMin = MORE_MIN + (pumpTold ? 0 : PUMP_UNTOLD_MIN);
@@ -47,7 +50,7 @@ final class SlowRise {
         double least = StrictMath.max(LEAST_L_MIN, LEAST_SIGMAS * sdLMin);
         boolean learned = drains >= DRAINS_LEARNED && sdLMin < MOST_SD_L_MIN;
         double caution = 1 + CAUTION_DRAINS / StrictMath.max(1, drains);
-        foundSinceMin = Double.NaN;
+        forgetFound();
         for (int j = 0; j < UNDER_L_MIN.length; j++) {
             longestMin[j] *= 1 - FADE_PER_MIN * step;
             if (!(rateLMin > least && rateLMin < UNDER_L_MIN[j])) {
@@ -56,8 +59,9 @@ final class SlowRise {
             }
             sinceMin[j] = Double.isNaN(sinceMin[j]) ? tMin : sinceMin[j];
             double usual = caution * (FACTOR * longestMin[j] + moreMin);
-            if (learned && longestMin[j] < TELLS_MIN && tMin - sinceMin[j] > usual) {
-                foundSinceMin = sinceMin[j];
+            double lasted = learned && longestMin[j] < TELLS_MIN ? tMin - sinceMin[j] : 0;
+            for (int k = 0; k < BACKED_BY.length; k++) {
+                foundSinceMin[k] = lasted > BACKED_BY[k] * usual ? sinceMin[j] : foundSinceMin[k];
             }
         }
     }
@@ -72,11 +76,19 @@ final class SlowRise {
     /** What rises now is not known. */
     void forget() {
         Arrays.fill(sinceMin, Double.NaN);
-        foundSinceMin = Double.NaN;
+        forgetFound();
     }
 
-    /** Since when a rise is slower than any drain is for so long; NaN while drains explain it. */
-    double foundSinceMin() {
-        return foundSinceMin;
+    private void forgetFound() {
+        Arrays.fill(foundSinceMin, Double.NaN);
+    }
+
+    /**
+     * Since when a rise is slower than any drain is for so long; NaN while drains explain it.
+     *
+     * @param backing how many other views say that water comes in, 0 to 2
+     */
+    double foundSinceMin(int backing) {
+        return foundSinceMin[backing];
     }
 }

@@ -181,7 +181,7 @@ final class TopUpWatch {
             enteredSeL = 1.2 * reserve.noiseL();
         } else if (line != Line.IDLE) {
             enteredL = StrictMath.max(0, measured.rateLMin()) * elapsed;
-            enteredSeL = finite(StrictMath.hypot(measured.seLMin(), target.standingSd()) * elapsed);
+            enteredSeL = finite(StrictMath.hypot(measured.seLMin(), target.standingSdLMin()) * elapsed);
         }
         double planned = entry.volumeL();
         boolean past = enteredL - 3 * enteredSeL > planned * 1.1 + 3;
@@ -218,14 +218,14 @@ final class TopUpWatch {
         double least = 0.1 + 0.2 * StrictMath.min(plannedLMin(), 10);
         return nowMin - lately.onsetMin() > STOPPED_AFTER_MIN
                 && enteredL > 0.25 * entry.volumeL()
-                && inward(lately) + 2 * StrictMath.hypot(lately.seLMin(), meter.standingSd()) < least;
+                && inward(lately) + 2 * StrictMath.hypot(lately.seLMin(), meter.standingSdLMin()) < least;
     }
 
     /** More than was planned is never taken for the top-up going on. */
     private boolean flowsAgain() {
         double rate = inward(lately);
         return rate > OPEN_L_MIN
-                && rate > 4.5 * StrictMath.hypot(lately.seLMin(), meter.standingSd())
+                && rate > 4.5 * StrictMath.hypot(lately.seLMin(), meter.standingSdLMin())
                 && (reserve != null || enteredL < 0.9 * entry.volumeL());
     }
 
@@ -246,7 +246,7 @@ final class TopUpWatch {
         double since = nowMin - endMin;
         SlopeFit c = surest();
         double rate = inward(c);
-        double se = c == reserveRate ? c.seLMin() : StrictMath.hypot(c.seLMin(), 0.5 * target.standingSd());
+        double se = c == reserveRate ? c.seLMin() : StrictMath.hypot(c.seLMin(), 0.5 * target.standingSdLMin());
         if (reserve != null && since > SETTLE_MIN && since < 3 * SETTLE_MIN) { // the hose has run empty
             enteredL = StrictMath.max(0, startL - reserve.recentL());
             enteredSeL = 0.8 * reserve.noiseL();

@@ -18,8 +18,6 @@ final class VesselFlow {
     /** With samples farther apart drains and fills blur; then slow means alone are heard. */
     private static final double RESOLVES_DRAINS_MIN = 0.5;
 
-    static final double FLOOR_L_MIN = 0.35;
-    private static final double STEADY_SD_L_MIN = 0.05;
     private static final double STILL_AFTER_MIN = 20;
     private static final double RESTART_GRACE_MIN = 10;
     /** Pipes have mostly drained back so long after a pump stop. */
@@ -47,7 +45,8 @@ final class VesselFlow {
     private final double pipesL;
     private final RecentVolumes recent = new RecentVolumes();
     private final Swing swing = new Swing();
-    private final ArrayDeque<Point> pending = new ArrayDeque<>();
+    private final PhaseFeed feed;
+    private final FlowEvidence evidence;
     private final FlowHistory history = new FlowHistory();
     private final FoundFlow found;
     private Motion motion = Motion.LEARNING;
@@ -58,8 +57,6 @@ final class VesselFlow {
     private final DrainWatch drains;
     private double lastMin = Double.NaN;
     private double firstMin = Double.NaN;
-    private double fedMin = Double.NaN;
-    private double offsetL;
     private double volumeL = Double.NaN;
     private double pumpOffMin = Double.NaN;
     private double pumpOffL;
@@ -81,8 +78,10 @@ final class VesselFlow {
         this.slow = new SlowDrift(hold.bedsL() > 0);
         this.hour = new HourlyChange(hold.bedsL() > 0);
         this.bedsL = hold.bedsL();
-        this.drains = new DrainWatch(hold.bedsL(), pump == Pump.TOLD);
+        this.drains = new DrainWatch(hold, pump == Pump.TOLD);
         this.book = new BedBook(hold.bedsL() > 0 ? hold.beds() : 0);
+        this.feed = new PhaseFeed(new PhaseFeed.Readers(fill, glr, book, drains, this::inside), recent, everyMin);
+        this.evidence = new FlowEvidence(glr, fill, book, bedsL > 0, everyMin <= RESOLVES_DRAINS_MIN);
         this.pipesL = hold.pipesL();
         this.found = new FoundFlow(history, hold.bedsL() > 0);
     }
@@ -117,11 +116,12 @@ final class VesselFlow {
     }
 
     private void interrupt() {
-        pending.clear();
-        fill.ended(guard.noiseL(), holding() || plannedRuns);
-        glr.restart();
+        feed.interrupt(phaseNow());
         history.restart();
-        fedMin = Double.NaN;
+    }
+
+    private PhaseFeed.Now phaseNow() {
+        return new PhaseFeed.Now(guard.noiseL(), Double.isNaN(pumpOffMin), holding() || plannedRuns);
     }
 
     private void sample(Point p) {
@@ -141,8 +141,8 @@ final class VesselFlow {
         }
         slow.add(p.tMin(), p.volumeL(), holding() || plannedRuns);
         hour.add(p.tMin(), p.volumeL(), motion == Motion.STEADY && !plannedRuns);
-        if (bedsL > 0 && fill.learned() && Double.isNaN(pumpOffMin) && everyMin <= RESOLVES_DRAINS_MIN) {
-            drains.sample(p, recent, fill.fillLMin(), guard.noiseL(), holding() || plannedRuns);
+        if (resolvesDrains() && fill.learned() && Double.isNaN(pumpOffMin)) {
+            drains.sample(p, recent, known());
         }
         double lookBack = fill.lookBackMin(guard.noiseL());
         Point earlier = recent.earlier(lookBack);
@@ -155,14 +155,7 @@ final class VesselFlow {
                 return;
             }
         }
-        double guardMin = StrictMath.max(lookBack + 0.15, bedsL > 0 ? 1.2 * everyMin : 0);
-        if (p.tMin() - drains.endMin() > StrictMath.max(0.35, 1.2 * everyMin)) {
-            drainOver();
-            pending.addLast(p);
-        }
-        while (!pending.isEmpty() && p.tMin() - pending.getFirst().tMin() >= (bedsL > 0 ? guardMin : 0)) {
-            feed(pending.removeFirst());
-        }
+        feed.fill(p, lookBack, phaseNow());
     }
 
     /** What a found flow brings or takes, so that drains still stand out of it; of a loss so much that its end shows too. */
@@ -185,43 +178,20 @@ final class VesselFlow {
     }
 
     private void drain(Point p, Point earlier) {
-        if (!drains.running()) {
-            drains.begins(earlier);
-            interrupt();
-            book.drainBegins(earlier.tMin(), guard.noiseL());
-        }
-        pending.clear();
-        drains.goesOn(p.tMin());
-    }
-
-    private void drainOver() {
-        if (drains.running()) {
-            book.drainsOver(drains.endMin());
-            drains.over(holding());
+        boolean begins = !drains.running();
+        feed.drain(p, earlier, phaseNow());
+        if (begins) {
+            history.restart();
         }
     }
 
-    private void feed(Point p) {
-        double slope = Double.isNaN(pumpOffMin) ? fill.fillLMin() : 0;
-        if (!Double.isNaN(fedMin) && fill.learned()) {
-            offsetL += slope * (p.tMin() - fedMin);
-        }
-        fedMin = p.tMin();
+    /** A volume inside a fill phase. At the overflow it tells nothing of what comes in. */
+    private void inside(Point p) {
         if (p.volumeL() > brimL - BRIM_SIGMAS * guard.noiseL()) {
             brimMin = p.tMin();
             history.restart();
         } else {
             history.add(p.tMin(), p.volumeL());
-        }
-        if (Double.isNaN(pumpOffMin)) {
-            fill.inside(p.tMin(), p.volumeL());
-            if (fill.learned()) {
-                book.filling(p.tMin(), p.volumeL(), -fill.fillLMin(), guard.noiseL());
-            }
-        }
-        if (fill.learned()) {
-            double noise = guard.noiseL();
-            glr.add(p.tMin(), p.volumeL() - offsetL, noise * noise);
         }
     }
 
@@ -341,10 +311,9 @@ final class VesselFlow {
             found.beginWithin(pumpOffMin, pumpOffMin + DRAINED_BACK_MIN, Double.isNaN(risesOn) ? whole : risesOn);
             return;
         }
-        Beyond beyond = drains.beyond(nowMin, recent.sureL(), fill.fillLMin(), guard.noiseL());
+        Beyond beyond = drains.beyond(nowMin, recent.sureL(), known(), evidence.hintsAtInflow());
         if (beyond != null) {
-            motion = Motion.IN;
-            found.beginLarge(beyond.sinceMin(), beyond.rateLMin());
+            begin(Motion.IN, beyond);
             return;
         }
         if (!learned(nowMin)) {
@@ -352,26 +321,34 @@ final class VesselFlow {
             return;
         }
         motion = Motion.STEADY;
-        Candidate in = glr.best(true, standingSd());
-        Candidate out = glr.best(false, standingSd());
+        Candidate in = evidence.best(true);
+        Candidate out = evidence.best(false);
+        boolean comes = evidence.convinces(in, nowMin, guard.noiseL());
+        boolean goes = evidence.convinces(out, nowMin, guard.noiseL());
         if (guess.watching()) {
             watched(nowMin, in, out);
-        } else if (in != null && maybePump(in) && convincing(in, nowMin)) {
+        } else if (in != null && comes && maybePump(in)) {
             guess.watch(nowMin, in.rateLMin(), glr.mark(lastMin));
             watched(nowMin, in, out);
-        } else if (out != null && maybePump(out) && convincing(out, nowMin)) {
+        } else if (out != null && goes && maybePump(out)) {
             guess.watch(nowMin, out.rateLMin(), glr.mark(lastMin));
-        } else if (convincing(in, nowMin)) {
-            begin(Motion.IN, in);
-        } else if (convincing(out, nowMin)) {
-            begin(Motion.OUT, out);
+        } else if (comes || goes) {
+            begin(comes ? Motion.IN : Motion.OUT, comes ? in : out);
         } else {
-            SlowWindow window = slow.speaks(book.logRatio(1), book.logRatio(-1));
+            SlowWindow window = slow.speaks(evidence.besideMeans(1), evidence.besideMeans(-1));
             if (window != null) {
                 Motion to = window.sign() > 0 ? Motion.IN : Motion.OUT;
                 begin(to, nowMin - window.ageMin(), window.rateLMin());
             }
         }
+    }
+
+    private boolean resolvesDrains() {
+        return bedsL > 0 && everyMin <= RESOLVES_DRAINS_MIN;
+    }
+
+    private DrainWatch.Known known() {
+        return new DrainWatch.Known(fill.fillLMin(), guard.noiseL(), slow.usualL(), holding() || plannedRuns);
     }
 
     private boolean learned(double nowMin) {
@@ -403,25 +380,19 @@ final class VesselFlow {
         }
     }
 
-    private boolean convincing(@Nullable Candidate c, double nowMin) {
-        boolean unresolved = bedsL > 0 && everyMin > RESOLVES_DRAINS_MIN;
-        if (c == null || unresolved || c.logRatio(standingSd()) < LOG_RATIO * fill.caution()) {
-            return false;
-        }
-        double rate = StrictMath.abs(c.rateLMin());
-        double moved = rate * (nowMin - c.onsetMin());
-        return rate > FLOOR_L_MIN && moved > 3 + 2 * guard.noiseL();
-    }
-
-    /** Error of the learned slope itself, L/min. */
-    double standingSd() {
-        return StrictMath.max(STEADY_SD_L_MIN, 0.6 * fill.cautiousSpreadLMin());
-    }
-
     private void begin(Motion to, @Nullable Candidate c) {
         if (c != null) {
             motion = to;
             found.begin(c);
+        }
+    }
+
+    private void begin(Motion to, Beyond beyond) {
+        motion = to;
+        if (beyond.measured()) {
+            found.beginLarge(beyond.sinceMin(), beyond.rateLMin());
+        } else {
+            found.begin(beyond.sinceMin(), beyond.rateLMin());
         }
     }
 
@@ -437,14 +408,20 @@ final class VesselFlow {
             return;
         }
         double slope = Double.isNaN(pumpOffMin) ? fill.fillLMin() : 0;
-        Usual usual = new Usual(slope, StrictMath.max(STEADY_SD_L_MIN, fill.spreadLMin()), guard.noiseL());
-        found.weigh(usual, standingSd(), nowMin);
+        Usual usual = new Usual(slope, StrictMath.max(FlowEvidence.STEADY_SD_L_MIN, fill.spreadLMin()), guard.noiseL());
+        found.weigh(usual, evidence.standingSdLMin(), nowMin);
         boolean brim = ranOver(nowMin);
         if (bedsL > 0 && !brim && found.contradicted(nowMin, 0.5 * bedsL + 40, slow)) {
             fill.relearn();
+            drains.wrong();
             motion = Motion.STEADY;
             rebase();
         }
+    }
+
+    /** Error of the learned slope itself, L/min. */
+    double standingSdLMin() {
+        return evidence.standingSdLMin();
     }
 
     Motion motion() {
@@ -463,7 +440,7 @@ final class VesselFlow {
     /** How fast it rose or fell between two times beyond its usual slope, L/min. */
     Slope slope(double fromMin, double toMin) {
         double usual = Double.isNaN(pumpOffMin) ? fill.fillLMin() : 0;
-        return history.slope(fromMin, toMin, new Usual(usual, STEADY_SD_L_MIN, guard.noiseL()));
+        return history.slope(fromMin, toMin, new Usual(usual, FlowEvidence.STEADY_SD_L_MIN, guard.noiseL()));
     }
 
     /** Whether it stood at its overflow lately. */
@@ -547,8 +524,14 @@ final class VesselFlow {
 
     /** The least flow that would be found within so many minutes from now, L/min; NaN where none would be told. */
     double findsLMin(double minutes) {
-        boolean resolved = bedsL == 0 || everyMin <= RESOLVES_DRAINS_MIN;
-        return new Reach(bedsL, everyMin, standingSd(), LOG_RATIO * fill.caution(), learned(lastMin), resolved)
+        boolean resolved = bedsL == 0 || resolvesDrains();
+        return new Reach(
+                        bedsL,
+                        everyMin,
+                        evidence.standingSdLMin(),
+                        evidence.neededLogRatio(),
+                        learned(lastMin),
+                        resolved)
                 .findsLMin(minutes, drains.slopesMin3(minutes), guard, fill, slow);
     }
 }

@@ -4,6 +4,7 @@ import bywash.samples.simulation.Action;
 import bywash.samples.simulation.Chores;
 import bywash.samples.simulation.SiteModel;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
@@ -42,8 +43,9 @@ public final class DelayBenchmark {
         int seeds = args.length > 1 ? Integer.parseInt(args[1]) : 20;
         int months = args.length > 2 ? Integer.parseInt(args[2]) : 2;
         System.out.println("| site | L/min | median min | worst min | median L | missed | false before | budget min "
-                + "| limit min | ratio to limit | fixed threshold, ratio | moving means, ratio |");
-        System.out.println("|---|---|---|---|---|---|---|---|---|---|---|---|");
+                + "| limit min | ratio to limit | fixed threshold, ratio | moving means, ratio "
+                + "| CUSUM, ratio | EWMA, ratio |");
+        System.out.println("|---|---|---|---|---|---|---|---|---|---|---|---|---|---|");
         CASES.forEach(each -> System.out.println(row(each, first, seeds)));
         System.out.println();
         System.out.println("| quiet site, " + months + " x 30 days | false alarms |");
@@ -60,10 +62,10 @@ public final class DelayBenchmark {
         double limit = InformationLimit.minutes(each.site(), each.rateLMin());
         double worst = runs.stream().mapToDouble(r -> r[0]).max().orElse(Double.NaN);
         long missed = runs.stream().filter(r -> r[0] > MOST_MIN).count();
-        long early = runs.stream().filter(r -> r[3] > 0).count();
+        long early = runs.stream().filter(r -> r[1] > 0).count();
         return String.format(
                 Locale.ROOT,
-                "| %s | %.1f | %s | %s | %.0f | %d | %d | %s | %.1f | %s | %s | %s |",
+                "| %s | %.1f | %s | %s | %.0f | %d | %d | %s | %.1f | %s | %s | %s | %s | %s |",
                 each.name(),
                 each.rateLMin(),
                 number(median),
@@ -74,11 +76,18 @@ public final class DelayBenchmark {
                 Double.isNaN(each.budgetMin()) ? "" : number(each.budgetMin()),
                 limit,
                 number(median / limit),
-                ratio(median(runs, 1), median),
-                ratio(median(runs, 2), median));
+                ratio(median(runs, naive(NaiveRules.Rule.LEVEL)), median),
+                ratio(median(runs, naive(NaiveRules.Rule.MEANS)), median),
+                ratio(median(runs, naive(NaiveRules.Rule.CUSUM)), median),
+                ratio(median(runs, naive(NaiveRules.Rule.EWMA)), median));
     }
 
-    /** Delay, delays of the two naive rules, false alarms before the onset. */
+    /** Where a naive rule's delay stands in a run. */
+    private static int naive(NaiveRules.Rule rule) {
+        return 2 + rule.ordinal();
+    }
+
+    /** Delay, false alarms before the onset, delays of the naive rules. */
     private static double[] run(Case each, long seed) {
         double onset = WARM_MIN + seed * 37 % 97 + 0.4;
         double end = onset + MOST_MIN;
@@ -94,10 +103,17 @@ public final class DelayBenchmark {
                 .findFirst()
                 .orElse(1e9);
         long early = sink.cries.stream().filter(c -> c.atMin() < onset).count();
-        NaiveRules.Delays naive = rate > 0
-                ? NaiveRules.delays(each.site(), actions, seed, onset, MOST_MIN)
-                : new NaiveRules.Delays(Double.NaN, Double.NaN);
-        return new double[] {delay, missing(naive.byLevel()), missing(naive.byDifference()), early};
+        double[] run = new double[2 + NaiveRules.Rule.values().length];
+        Arrays.fill(run, missing(Double.NaN));
+        run[0] = delay;
+        run[1] = early;
+        if (rate > 0) {
+            double[] naive = NaiveRules.delays(each.site(), actions, seed, onset, MOST_MIN);
+            for (NaiveRules.Rule rule : NaiveRules.Rule.values()) {
+                run[naive(rule)] = missing(naive[rule.ordinal()]);
+            }
+        }
+        return run;
     }
 
     private static double missing(double delay) {

@@ -7,67 +7,86 @@ import bywash.samples.simulation.SiteModel;
 import bywash.samples.simulation.SiteRun;
 import bywash.samples.simulation.SiteSink;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * Two rules that one would try first, each set to the least threshold that cries not once in 30 quiet days of the very
- * site: the level itself, and the mean of the last 5 min less that of the hour before.
+ * Rules that one would try first, each set to the least threshold that cries not once in 30 quiet days of the very site.
+ * What the two charts of control theory take is the level less its mean of the hour before, in standard deviations of
+ * that difference over about a day.
  */
 final class NaiveRules implements SiteSink {
+    /** What is held against a threshold. */
+    enum Rule {
+        /** The level itself. */
+        LEVEL,
+        /** Mean of the last 5 min less that of the hour before. */
+        MEANS,
+        /** Upper sum of a CUSUM with an allowance of half a standard deviation. */
+        CUSUM,
+        /** Exponentially weighted average, weight 0.1. */
+        EWMA
+    }
+
     private static final int YOUNG = 30;
     private static final int OLD = 360;
+    private static final double ALLOWANCE = 0.5;
+    private static final double WEIGHT = 0.1;
+    private static final double DAY_SAMPLES = 8640;
 
     private final double[] ring = new double[YOUNG + OLD];
     private final double[] before = {Double.NaN, Double.NaN};
+    private final Cusum cusum = new Cusum(ALLOWANCE);
+    private final Ewma ewma = new Ewma(WEIGHT);
     private int count;
     private double young;
     private double old;
-    private double level = Double.NEGATIVE_INFINITY;
-    private double difference = Double.NEGATIVE_INFINITY;
+    private double varianceMm2 = 1;
+    private final double[] now = new double[Rule.values().length];
 
-    /** Greatest level and greatest difference of means in the quiet month, mm. */
-    record Thresholds(double levelMm, double differenceMm) {}
+    private NaiveRules() {
+        Arrays.fill(now, Double.NEGATIVE_INFINITY);
+    }
 
-    /** Minutes until each rule cries; NaN where it does not. */
-    record Delays(double byLevel, double byDifference) {}
+    private static final Map<List<Object>, double[]> KNOWN = new ConcurrentHashMap<>();
 
-    private static final Map<List<Object>, Thresholds> KNOWN = new ConcurrentHashMap<>();
-
-    private static Thresholds limits(SiteModel site, long seed) {
+    /** Greatest value of each rule in the quiet month. */
+    private static double[] limits(SiteModel site, long seed) {
         return KNOWN.computeIfAbsent(List.of(site, seed), key -> quiet(site, seed));
     }
 
-    private static Thresholds quiet(SiteModel site, long seed) {
+    private static double[] quiet(SiteModel site, long seed) {
         NaiveRules rules = new NaiveRules();
         SiteRun run = new SiteRun(site, Chores.quiet(site, 30), BalanceSink.START, seed, rules);
-        Thresholds most = new Thresholds(0, 0);
+        double[] most = rules.now.clone();
         for (long s = 0; s < 30 * 86_400L; s++) {
             run.step();
-            most = new Thresholds(
-                    StrictMath.max(most.levelMm(), rules.level), StrictMath.max(most.differenceMm(), rules.difference));
+            for (int i = 0; i < most.length; i++) {
+                most[i] = StrictMath.max(most[i], rules.now[i]);
+            }
         }
         return most;
     }
 
-    static Delays delays(SiteModel site, List<Action> actions, long seed, double onsetMin, double mostMin) {
-        Thresholds limits = limits(site, seed);
+    /** Minutes until each rule cries, in the order of {@link Rule}; NaN where it does not. */
+    static double[] delays(SiteModel site, List<Action> actions, long seed, double onsetMin, double mostMin) {
+        double[] limits = limits(site, seed);
         NaiveRules rules = new NaiveRules();
         SiteRun run = new SiteRun(site, actions, BalanceSink.START, seed, rules);
-        double byLevel = Double.NaN;
-        double byDifference = Double.NaN;
+        double[] delays = new double[limits.length];
+        Arrays.fill(delays, Double.NaN);
         for (long s = 0; s < (onsetMin + mostMin) * 60; s++) {
             run.step();
             double since = s / 60.0 - onsetMin;
-            if (since >= 0 && Double.isNaN(byLevel) && rules.level > limits.levelMm()) {
-                byLevel = since;
-            }
-            if (since >= 0 && Double.isNaN(byDifference) && rules.difference > limits.differenceMm()) {
-                byDifference = since;
+            for (int i = 0; i < delays.length; i++) {
+                if (since >= 0 && Double.isNaN(delays[i]) && rules.now[i] > limits[i]) {
+                    delays[i] = since;
+                }
             }
         }
-        return new Delays(byLevel, byDifference);
+        return delays;
     }
 
     @Override
@@ -75,11 +94,7 @@ final class NaiveRules implements SiteSink {
         if (!vessel.equals("sump")) {
             return;
         }
-        double least = StrictMath.min(before[0], StrictMath.min(before[1], mm));
-        double most = StrictMath.max(before[0], StrictMath.max(before[1], mm));
-        double median = Double.isNaN(least) ? mm : before[0] + before[1] + mm - least - most;
-        before[0] = before[1];
-        before[1] = mm;
+        double median = median(mm);
         int n = ring.length;
         if (count >= YOUNG) {
             double passes = ring[(count - YOUNG) % n];
@@ -92,8 +107,29 @@ final class NaiveRules implements SiteSink {
         ring[count % n] = median;
         young += median;
         count++;
-        level = median;
-        difference = count >= n ? young / YOUNG - old / OLD : Double.NEGATIVE_INFINITY;
+        now[Rule.LEVEL.ordinal()] = median;
+        if (count >= n) {
+            now[Rule.MEANS.ordinal()] = young / YOUNG - old / OLD;
+            charts(median - old / OLD);
+        }
+    }
+
+    private double median(double mm) {
+        double least = StrictMath.min(before[0], StrictMath.min(before[1], mm));
+        double most = StrictMath.max(before[0], StrictMath.max(before[1], mm));
+        double median = Double.isNaN(least) ? mm : before[0] + before[1] + mm - least - most;
+        before[0] = before[1];
+        before[1] = mm;
+        return median;
+    }
+
+    private void charts(double differenceMm) {
+        double gain = StrictMath.max(1 / DAY_SAMPLES, 1.0 / (count - ring.length + 2));
+        varianceMm2 += gain * (differenceMm * differenceMm - varianceMm2);
+        double z = differenceMm / StrictMath.sqrt(varianceMm2);
+        cusum.add(z);
+        now[Rule.CUSUM.ordinal()] = cusum.high();
+        now[Rule.EWMA.ordinal()] = ewma.add(z);
     }
 
     @Override

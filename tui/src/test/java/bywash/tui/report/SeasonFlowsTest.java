@@ -41,7 +41,7 @@ class SeasonFlowsTest {
         assertEquals(List.of("sump", "outside", "1"), row.subList(1, 4));
         assertEquals(290, Double.parseDouble(row.get(4)), 1, "what the alarm's last line says");
         String text = ReportWriter.markdown(report);
-        assertTrue(text.contains("Water: 290 L in that nobody had declared."), text);
+        assertTrue(text.contains("Water: " + row.get(4) + " L in that nobody had declared."), text);
         assertEquals(
                 "reserve filled", table(report, "water-moves").rows().get(0).get(1));
         assertEquals("270", row(table(report, "water-months"), "2026-05").get(5));

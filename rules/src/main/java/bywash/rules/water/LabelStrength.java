@@ -1,6 +1,6 @@
 package bywash.rules.water;
 
-import bywash.rules.text.Figures;
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -50,7 +50,9 @@ public final class LabelStrength {
     }
 
     private static String plain(double percent) {
-        return Figures.of(percent, percent == StrictMath.rint(percent) ? 0 : 1);
+        return percent == StrictMath.rint(percent)
+                ? String.valueOf(Math.round(percent))
+                : String.format(Locale.ROOT, "%.1f", percent);
     }
 
     /** Such as {@code 85 %}. */

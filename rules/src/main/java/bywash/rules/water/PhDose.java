@@ -1,7 +1,5 @@
 package bywash.rules.water;
 
-import bywash.rules.text.Names;
-
 /**
  * How much of one acid or base moves a water from one pH to another.
  *
@@ -62,7 +60,7 @@ public record PhDose(double mmolL, CarbonateWater after) {
         boolean works = reagent.isAcid() ? perMol < 0 : perMol > 0;
         double mmolL = wanted / perMol;
         if (!works || !(mmolL >= 0)) {
-            throw new IllegalArgumentException("targetPh is " + targetPh + "; " + Names.words(reagent.word())
+            throw new IllegalArgumentException("targetPh is " + targetPh + "; " + reagent.word().replace('-', ' ')
                     + " cannot take this water there from pH " + before.ph());
         }
         return mmolL;

@@ -59,7 +59,7 @@ class SpeciesAlarmTest {
     void itsOwnChlorineLimitCountsWhereItHasOne() {
         AlarmView own = alarm(PERCH, AlarmKind.CHLORINE_RISK, fish("jade-perch"), test("total-chlorine", 0.05))
                 .orElseThrow();
-        assertTrue(own.why().contains("acute 8, chronic 8 ug/L (jade-perch, hatchery sheet 4)"), own.why());
+        assertTrue(own.why().contains("acute 8, chronic 8 ug/L (jade perch, hatchery sheet 4)"), own.why());
         assertFalse(alarm(HARDY, AlarmKind.CHLORINE_RISK, fish("hardy"), test("total-chlorine", 0.05))
                 .isPresent());
         AlarmView general = alarm(PERCH, AlarmKind.CHLORINE_RISK, fish("nile-tilapia"), test("total-chlorine", 0.05))
@@ -73,7 +73,7 @@ class SpeciesAlarmTest {
         OperatorEntry[] trout = {fish("rainbow-trout"), water[0], water[1], water[2]};
         OperatorEntry[] tilapia = {fish("nile-tilapia"), water[0], water[1], test("total-ammonia", 1.4)};
         AlarmView own = alarm(PERCH, AlarmKind.AMMONIA_TOXIC, trout).orElseThrow();
-        assertTrue(own.why().contains("un-ionised above 0.02 mg/L (rainbow-trout, EIFAC"), own.why());
+        assertTrue(own.why().contains("un-ionised above 0.02 mg/L (rainbow trout, EIFAC"), own.why());
         assertFalse(alarm(PERCH, AlarmKind.AMMONIA_TOXIC, tilapia).isPresent());
     }
 

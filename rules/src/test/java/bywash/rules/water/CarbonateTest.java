@@ -192,7 +192,7 @@ class CarbonateTest {
     void whatCannotBeDoneIsRefused() {
         CarbonateWater water = CarbonateWater.ofAlkalinity(20, 7, 100);
         assertEquals(
-                "targetPh is 7.5; hydrochloric-acid cannot take this water there from pH 7.0",
+                "targetPh is 7.5; hydrochloric acid cannot take this water there from pH 7.0",
                 assertThrows(
                                 IllegalArgumentException.class,
                                 () -> PhDose.closed(water, PhReagent.HYDROCHLORIC_ACID, 7.5))

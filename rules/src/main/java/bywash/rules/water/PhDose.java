@@ -60,8 +60,8 @@ public record PhDose(double mmolL, CarbonateWater after) {
         boolean works = reagent.isAcid() ? perMol < 0 : perMol > 0;
         double mmolL = wanted / perMol;
         if (!works || !(mmolL >= 0)) {
-            throw new IllegalArgumentException("targetPh is " + targetPh + "; " + reagent.word().replace('-', ' ')
-                    + " cannot take this water there from pH " + before.ph());
+            throw new IllegalArgumentException("targetPh is " + targetPh + "; "
+                    + reagent.word().replace('-', ' ') + " cannot take this water there from pH " + before.ph());
         }
         return mmolL;
     }

@@ -22,7 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What happened that morning, and what did we do? Asked while the watch runs. */
 class ReportCommandTest {
-    private static final String INCIDENT = "20260504T073215Z-unplanned-inflow-sump";
+    private static final String INCIDENT = "20260504T073225Z-unplanned-inflow-sump";
 
     @TempDir
     static Path state;

@@ -86,7 +86,7 @@ class HostileTextTest {
             "'operator':'shelve','alarm':'%s','subject':'%s','duration':'10 min'",
             "'operator':'maintenance-start','subject':'%s','duration':'10 min','detail':'%s'",
             "'operator':'out-of-service','alarm':'unplanned-inflow','subject':'%s','detail':'%s'",
-            "'operator':'step-done','incident':'20260504T073215Z-unplanned-inflow-sump','step':'stop-water','note':'%s'",
+            "'operator':'step-done','incident':'20260504T073225Z-unplanned-inflow-sump','step':'stop-water','note':'%s'",
             "'operator':'withdraw','entry':'note','entered':'2026-05-04T07:40:00.000Z','why':'%s'",
             "'operator':'%s','text':'%s'",
             "'feed':'lost','detail':'%s'",

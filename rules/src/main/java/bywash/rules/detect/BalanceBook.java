@@ -1,6 +1,6 @@
 package bywash.rules.detect;
 
-import bywash.rules.detect.VesselFlow.Past;
+import bywash.rules.detect.PastFlows.Past;
 import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.ArrayList;

@@ -263,8 +263,10 @@ final class BedBook {
     /**
      * Log likelihood ratio for a flow in the direction of {@code sign} against none, as the least of what the likely
      * guesses say; 0 while the book is not good enough to be heard.
+     *
+     * @param wanderSdLMin how far the flow into the beds may be out by wandering, L/min
      */
-    double logRatio(int sign) {
+    double logRatio(int sign, double wanderSdLMin) {
         if (!learned()) {
             return 0;
         }
@@ -274,7 +276,8 @@ final class BedBook {
                 RampScores ramps = each.ramps();
                 int k = ramps.best(sign > 0);
                 boolean any = k >= 0 && StrictMath.abs(ramps.rateLMin(k)) >= LEAST_L_MIN;
-                least = StrictMath.min(least, any ? ramps.logRatio(k) / StrictMath.max(1, each.misfit) : 0);
+                least = StrictMath.min(
+                        least, any ? ramps.logRatio(k, wanderSdLMin) / StrictMath.max(1, each.misfit) : 0);
             }
         }
         return StrictMath.min(MOST_HEARD, least);

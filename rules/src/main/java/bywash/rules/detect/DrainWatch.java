@@ -138,11 +138,16 @@ final class DrainWatch {
         }
         double span = nowMin - startMin;
         double rise = sureL - startL;
-        double longest = longestMin * (1.5 + ENDLESS_CAUTION / StrictMath.max(1, episodes));
-        boolean endless = rates.size() > 1 && episodes >= ENDLESS_AFTER && span > longest + 2 && rise > ENDLESS_LEAST_L;
+        boolean endless =
+                rates.size() > 1 && episodes >= ENDLESS_AFTER && span > surelyOverMin() && rise > ENDLESS_LEAST_L;
         return endless || rise > bedsL + 6 * known.noiseL()
                 ? new Beyond(startMin, rise / span - known.fillLMin(), true)
                 : null;
+    }
+
+    /** Minutes that no drain lasts for. */
+    double surelyOverMin() {
+        return longestMin * (1.5 + ENDLESS_CAUTION / StrictMath.max(1, episodes)) + 2;
     }
 
     /** Between drains a rise shows bare: the least rate of the last minutes, which must have brought what is too much. */

@@ -32,8 +32,9 @@ final class FillPhase {
     private static final double DOUBTED_SPREAD = 0.6;
     private static final double LEAST_SPREAD = 0.1;
 
-    private record Phase(double endMin, double slope, double se) {}
+    private record Phase(double endMin, double slope, double se, double foretold) {}
 
+    private final Foresight foresight = new Foresight();
     private final ArrayDeque<Phase> lagging = new ArrayDeque<>();
 
     private final boolean siphons;
@@ -82,6 +83,11 @@ final class FillPhase {
     /** How much fill slopes differ from phase to phase beyond noise, L/min. */
     double spreadLMin() {
         return siphons ? spreadLMin : 0;
+    }
+
+    /** How far the slope may be out by wandering since it was learned, L/min. */
+    double foresightSdLMin() {
+        return foresight.sdLMin();
     }
 
     /** How much more than usual must be seen while few phases were. */
@@ -163,9 +169,15 @@ final class FillPhase {
         if (hold) {
             lagging.clear();
         } else if (siphons && roughlyLearned() && se < 2.5) {
-            lagging.addLast(new Phase(endMin, (sumTv - sumT * sumV / n) / spread, se));
+            lagging.addLast(new Phase(endMin, (sumTv - sumT * sumV / n) / spread, se, fillLMin));
             while (!lagging.isEmpty() && (phases < PROMPT_PHASES || lagging.getFirst().endMin < endMin - LAG_MIN)) {
                 Phase old = lagging.removeFirst();
+                if (phases > PROMPT_PHASES) {
+                    foresight.missed(
+                            old.endMin,
+                            bounded(old.slope - old.foretold, old.se),
+                            StrictMath.hypot(old.se, spreadLMin));
+                }
                 phase(old.endMin, old.slope, old.se);
             }
         }
@@ -183,6 +195,11 @@ final class FillPhase {
         return sorted[phases / 3];
     }
 
+    private double bounded(double missLMin, double se) {
+        double most = 3 * (se + spreadLMin);
+        return StrictMath.max(-most, StrictMath.min(most, missLMin));
+    }
+
     /** A mean that forgets over hours. */
     private void phase(double atMin, double slope, double se) {
         double weight = 1 / (se * se + spreadLMin * spreadLMin);
@@ -197,8 +214,7 @@ final class FillPhase {
             phaseMin = atMin;
             return;
         }
-        double most = 3 * (se + spreadLMin);
-        double miss = StrictMath.max(-most, StrictMath.min(most, slope - fillLMin));
+        double miss = bounded(slope - fillLMin, se);
         double fade = StrictMath.exp(-(atMin - phaseMin) / MEMORY_MIN);
         phaseMin = atMin;
         sumWs = sumWs * fade + weight * (fillLMin + miss);

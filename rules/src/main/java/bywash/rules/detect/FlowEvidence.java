@@ -11,13 +11,16 @@ import org.jspecify.annotations.Nullable;
  */
 final class FlowEvidence {
     private static final double LOG_RATIO = 16;
+    /** One vessel's slopes bear each other out by nothing else. */
+    private static final double ALONE = 3;
+
     private static final double LEAST_OF_SLOPES = 5;
     private static final double MOST_OF_BOOK = 12;
     private static final double MOST_BESIDE_MEANS = 9;
     /** By so much more than slopes of a site without beds both must reach. */
-    private static final double WITH_BOOK = 8;
+    private static final double WITH_BOOK = 9;
 
-    private static final double WITHOUT_BOOK = 4;
+    private static final double WITHOUT_BOOK = 6;
     private static final double HINT = 3;
 
     static final double FLOOR_L_MIN = 0.35;
@@ -57,29 +60,34 @@ final class FlowEvidence {
         if (!siphons) {
             return slopes >= neededLogRatio();
         }
-        double both = slopes + StrictMath.min(MOST_OF_BOOK, book.logRatio(c.rateLMin() > 0 ? 1 : -1));
+        double both = slopes + StrictMath.min(MOST_OF_BOOK, ofBook(c.rateLMin() > 0 ? 1 : -1));
         double more = book.learned() ? WITH_BOOK : WITHOUT_BOOK;
         return slopes >= LEAST_OF_SLOPES && both >= neededLogRatio() + more;
     }
 
+    private double ofBook(int sign) {
+        return book.logRatio(sign, fill.foresightSdLMin());
+    }
+
     /** What slopes alone must reach where the book says nothing against them. */
     double neededLogRatio() {
-        return LOG_RATIO * fill.caution();
+        return LOG_RATIO * fill.caution() + (siphons ? 0 : ALONE);
     }
 
     /** Whether slopes or the book hint at water that comes in. */
     boolean hintsAtInflow() {
         Candidate in = best(true);
-        return in != null && in.logRatio(standingSdLMin()) > HINT || book.logRatio(1) > HINT;
+        return in != null && in.logRatio(standingSdLMin()) > HINT || ofBook(1) > HINT;
     }
 
     /** What the book adds to slow means, as a log likelihood ratio, for a flow in the direction of {@code sign}. */
     double besideMeans(int sign) {
-        return StrictMath.min(MOST_BESIDE_MEANS, book.logRatio(sign));
+        return StrictMath.min(MOST_BESIDE_MEANS, ofBook(sign));
     }
 
     /** Error of the learned slope itself, L/min. */
     double standingSdLMin() {
-        return StrictMath.max(STEADY_SD_L_MIN, 0.6 * fill.cautiousSpreadLMin() + fill.startErrorLMin());
+        double spread = StrictMath.max(0.6 * fill.cautiousSpreadLMin(), fill.foresightSdLMin());
+        return StrictMath.max(STEADY_SD_L_MIN, spread + fill.startErrorLMin());
     }
 }

@@ -13,6 +13,11 @@ final class FoundFlow {
     /** Sooner the mean of {@value SlowDrift#MEAN_OVER} min shows too little of a true flow. */
     private static final double MEAN_SHOWS_MIN = 25;
 
+    private static final double HOURS_SHOW_MIN = 75;
+    private static final double HALF_HOUR_MIN = 30;
+    private static final double LEAST_SHOWN_L = 10;
+    private static final double SHOWN_SIGMAS = 5;
+
     /** At whole half minutes, so that a tick that is missing puts nothing off for good. */
     private static final double LOOKS_PER_MIN = 2;
 
@@ -154,13 +159,21 @@ final class FoundFlow {
                 < StrictMath.max(FlowEvidence.FLOOR_L_MIN, STOPPED_SHARE * StrictMath.abs(e.rateLMin())) + now.seLMin();
     }
 
-    /** Water that flows must be somewhere: a flow of so many litres that leaves the mean level where it was is none. */
+    /**
+     * Water that flows must be somewhere: a flow of so many litres that leaves the mean level where it was is none. Means of
+     * whole hours tell it of slower flows, for as long as they run.
+     */
     boolean contradicted(double nowMin, double leastL, SlowDrift slow) {
         double claimedL = litres(nowMin);
         double minutes = nowMin - onsetMin;
-        return minutes >= MEAN_SHOWS_MIN
+        boolean soon = minutes >= MEAN_SHOWS_MIN
                 && StrictMath.abs(claimedL) >= leastL
                 && slow.changeL(minutes) / claimedL < LEFT_OF_CLAIM;
+        double shownL = claimedL * (minutes - HALF_HOUR_MIN) / minutes;
+        return soon
+                || minutes >= HOURS_SHOW_MIN
+                        && StrictMath.abs(shownL) >= LEAST_SHOWN_L + SHOWN_SIGMAS * slow.hourSdL()
+                        && slow.changeOfHoursL(minutes) / shownL < LEFT_OF_CLAIM;
     }
 
     /** Whether it was over by the last look already, so that its last figures have been heard. */

@@ -16,6 +16,8 @@ final class PhaseFeed {
     private static final double SURELY_INSIDE_MIN = 0.15;
     private static final double SURELY_OVER_MIN = 0.35;
     private static final double SAMPLES = 1.2;
+    /** A bend is looked for among so much on its other side. */
+    private static final double BESIDE_MIN = 0.6;
 
     private final FillPhase fill;
     private final RampGlr glr;
@@ -70,6 +72,14 @@ final class PhaseFeed {
         drains.goesOn(p.tMin());
     }
 
+    /** When the level turned down: the later of what its height and its bend say. */
+    private double ending(double lookBack, Now now) {
+        Point highest = recent.highest(StrictMath.max(drains.startMin(), drains.endMin() - lookBack), fill.turnLMin());
+        double end = highest == null ? drains.endMin() : highest.tMin();
+        double bend = Bend.timeMin(recent.after(end - BESIDE_MIN), fill.fillLMin(), now.noiseL());
+        return bend > end ? bend : end;
+    }
+
     /** No drain is seen at {@code p}; drains are looked for over {@code lookBack} minutes. */
     void fill(Point p, double lookBack, Now now) {
         if (!drains.running()) {
@@ -85,8 +95,7 @@ final class PhaseFeed {
 
     /** All since the level turned is a fill phase. */
     private void drainOver(double lookBack, Now now) {
-        Point highest = recent.highest(StrictMath.max(drains.startMin(), drains.endMin() - lookBack), fill.turnLMin());
-        double end = highest == null ? drains.endMin() : highest.tMin();
+        double end = ending(lookBack, now);
         book.drainsOver(end);
         drains.over(end, now.hold());
         pending.addAll(recent.after(end + EDGE_SAMPLES * everyMin));

@@ -57,7 +57,12 @@ final class RampScores {
     }
 
     double logRatio(int i) {
-        return a[i] > 0 ? b[i] * b[i] / (2 * a[i]) : 0;
+        return logRatio(i, 0);
+    }
+
+    /** With a standing error of the rate, L/min, that no number of samples averages away. */
+    double logRatio(int i, double standingSdLMin) {
+        return a[i] > 0 ? b[i] * b[i] / (2 * a[i] * (1 + a[i] * standingSdLMin * standingSdLMin)) : 0;
     }
 
     /** A new onset. */

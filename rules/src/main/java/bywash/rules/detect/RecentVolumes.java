@@ -65,6 +65,18 @@ final class RecentVolumes {
         return found;
     }
 
+    /** The youngest that is not younger than {@code tMin}; null where there is none. */
+    @Nullable
+    Point atOrBefore(double tMin) {
+        Point found = null;
+        for (Point each : points) {
+            if (each.tMin() <= tMin) {
+                found = each;
+            }
+        }
+        return found;
+    }
+
     /** Those younger than {@code tMin}, oldest first. */
     List<Point> after(double tMin) {
         return points.stream().filter(each -> each.tMin() > tMin).toList();

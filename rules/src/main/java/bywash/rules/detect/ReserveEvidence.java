@@ -82,10 +82,10 @@ record ReserveEvidence(double missingLMin, double seLMin, String words) {
         double squares = 0;
         double minutes = 0;
         int skip = -FILLS_COMPARED;
-        for (VesselFlow.Past past : flow.pasts()) {
+        for (PastFlows.Past past : flow.pasts()) {
             skip += past.litres() > 0 ? 1 : 0;
         }
-        for (VesselFlow.Past past : flow.pasts()) {
+        for (PastFlows.Past past : flow.pasts()) {
             if (past.litres() > 0 && skip-- <= 0) {
                 n++;
                 double miss = past.rateLMin() - mean;

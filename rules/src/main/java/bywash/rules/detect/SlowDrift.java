@@ -18,13 +18,15 @@ final class SlowDrift {
     /** Minutes that {@link #changeL} takes its means over. */
     static final int MEAN_OVER = 20;
 
+    private static final int HOUR = 60;
+    private static final int KEPT_MIN = 1440 + 2 * HOUR;
     private static final int USUAL_AFTER = 15;
     private static final int USUAL_OVER = 120;
     private static final int LEAST_USUAL = 45;
 
     private final List<SlowWindow> windows;
     private final boolean siphons;
-    private final double[] minutes = new double[(1 + SlowWindow.BEFORE) * LENGTHS[LENGTHS.length - 1]];
+    private final double[] minutes = new double[KEPT_MIN];
     private int count;
     private double usualL = Double.NaN;
     private final MinuteMean minute = new MinuteMean();
@@ -80,19 +82,34 @@ final class SlowDrift {
         return found == null ? Double.NaN : found.rateLMin();
     }
 
-    /** Mean of the last minutes less that of as many before {@code minutesBack}, L; NaN where it is not known. */
+    /** Mean of the last {@value #MEAN_OVER} min less that of as many before {@code minutesBack}, L; NaN where it is not known. */
     double changeL(double minutesBack) {
-        int back = (int) minutesBack;
-        if (back + MEAN_OVER > StrictMath.min(count, minutes.length) || back < MEAN_OVER) {
+        return changeL((int) minutesBack, MEAN_OVER);
+    }
+
+    /** The same of whole hours, which steadier means tell. */
+    double changeOfHoursL(double minutesBack) {
+        return changeL((int) minutesBack, HOUR);
+    }
+
+    private double changeL(int back, int over) {
+        if (back + over > StrictMath.min(count, minutes.length) || back < over) {
             return Double.NaN;
         }
-        double now = 0;
-        double before = 0;
-        for (int i = 1; i <= MEAN_OVER; i++) {
-            now += minutes[(count - i) % minutes.length];
-            before += minutes[(count - back - i) % minutes.length];
+        return (sum(0, over) - sum(back, over)) / over;
+    }
+
+    private double sum(int back, int over) {
+        double sum = 0;
+        for (int i = back + 1; i <= back + over; i++) {
+            sum += minutes[(count - i) % minutes.length];
         }
-        return (now - before) / MEAN_OVER;
+        return sum;
+    }
+
+    /** By how much the mean of an hour usually differs from those before it, L; one standard deviation. */
+    double hourSdL() {
+        return windows.get(windows.size() - 1).sdL();
     }
 
     /** Mean of the two hours before the last quarter of an hour, or of what is known of them, L; NaN for less than one. */
@@ -106,11 +123,7 @@ final class SlowDrift {
         if (most - USUAL_AFTER < LEAST_USUAL) {
             return Double.NaN;
         }
-        double sum = 0;
-        for (int i = USUAL_AFTER + 1; i <= most; i++) {
-            sum += minutes[(count - i) % minutes.length];
-        }
-        return sum / (most - USUAL_AFTER);
+        return sum(USUAL_AFTER, most - USUAL_AFTER) / (most - USUAL_AFTER);
     }
 
     /** The least flow that some window shows after so many minutes, L/min; NaN while none is ready. */

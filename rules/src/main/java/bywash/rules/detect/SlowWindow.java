@@ -104,6 +104,11 @@ final class SlowWindow {
         return response > 0 ? needed / response : Double.NaN;
     }
 
+    /** What the difference usually is, L; one standard deviation. */
+    double sdL() {
+        return StrictMath.sqrt(varianceL2);
+    }
+
     private double excess() {
         return differenceL - StrictMath.max(-0.06 * length, StrictMath.min(0.02 * length, driftL));
     }

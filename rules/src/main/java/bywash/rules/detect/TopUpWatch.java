@@ -273,7 +273,7 @@ final class TopUpWatch {
             words = Sentence.of("The line is not shut: %.1f +/- %.1f L/min still run", rateLMin(), 2 * rateSeLMin());
             return;
         }
-        VesselFlow.Past after = meter.past();
+        PastFlows.Past after = meter.past();
         line = Line.SHUT;
         openUntilMin = nowMin;
         target.rebase();

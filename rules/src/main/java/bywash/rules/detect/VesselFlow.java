@@ -1,11 +1,11 @@
 package bywash.rules.detect;
 
 import bywash.rules.detect.DrainWatch.Beyond;
+import bywash.rules.detect.PastFlows.Past;
 import bywash.rules.detect.RampGlr.Candidate;
 import bywash.rules.detect.RecentVolumes.Point;
 import bywash.rules.detect.Stretch.Usual;
 import java.time.Duration;
-import java.util.ArrayDeque;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -14,26 +14,10 @@ import org.jspecify.annotations.Nullable;
  * beyond noise counts against it as a standing error of the rate.
  */
 final class VesselFlow {
-    private static final double LOG_RATIO = 16;
     /** With samples farther apart drains and fills blur; then slow means alone are heard. */
     private static final double RESOLVES_DRAINS_MIN = 0.5;
 
-    private static final double STILL_AFTER_MIN = 20;
-    private static final double RESTART_GRACE_MIN = 10;
-    /** Pipes have mostly drained back so long after a pump stop. */
-    private static final double DRAINED_BACK_MIN = 4;
-
-    private static final double RISES_ON_MIN = 6;
-    private static final double LEAST_RISE_L_MIN = 1.5;
-    private static final double STEADY_SHARE = 0.8;
     private static final double MOST_LOSS_L_MIN = 8;
-    private static final int PASTS_KEPT = 6;
-    private static final double BRIM_SIGMAS = 3;
-    /** So long after it stood at its brim a vessel's mean level tells nothing of what came in. */
-    private static final double BRIM_FORGOTTEN_MIN = 120;
-
-    /** Pipes that empty or fill have done so this long after it was seen to slow down. */
-    private static final double TAIL_MIN = 7;
 
     private final SpikeGuard guard;
     private final FillPhase fill;
@@ -42,7 +26,6 @@ final class VesselFlow {
     private final BedBook book;
     private final HourlyChange hour;
     private final double bedsL;
-    private final double pipesL;
     private final RecentVolumes recent = new RecentVolumes();
     private final Swing swing = new Swing();
     private final PhaseFeed feed;
@@ -53,21 +36,16 @@ final class VesselFlow {
     private final double everyMin;
     private final boolean pumpTold;
     private final boolean mayDrainBack;
+    private final Standstill standstill = new Standstill();
     private final PumpGuess guess = new PumpGuess();
     private final DrainWatch drains;
     private double lastMin = Double.NaN;
     private double firstMin = Double.NaN;
     private double volumeL = Double.NaN;
-    private double pumpOffMin = Double.NaN;
-    private double pumpOffL;
-    private double resumeMin = -1e9;
-    private double brimL = Double.POSITIVE_INFINITY;
-    private double brimMin = -1e9;
-    private final ArrayDeque<Past> pasts = new ArrayDeque<>();
+    private final PumpStop stop;
+    private final Overflow overflow = new Overflow();
+    private final PastFlows pasts = new PastFlows();
     private boolean plannedRuns;
-
-    /** A flow that was found and is over, or was left for something declared; signed litres. */
-    record Past(double fromMin, double untilMin, double litres, double seL, double rateLMin) {}
 
     VesselFlow(double startNoiseL, Hold hold, Duration every, Pump pump) {
         this.pumpTold = pump == Pump.TOLD;
@@ -82,13 +60,13 @@ final class VesselFlow {
         this.book = new BedBook(hold.bedsL() > 0 ? hold.beds() : 0);
         this.feed = new PhaseFeed(new PhaseFeed.Readers(fill, glr, book, drains, this::inside), recent, everyMin);
         this.evidence = new FlowEvidence(glr, fill, book, bedsL > 0, everyMin <= RESOLVES_DRAINS_MIN);
-        this.pipesL = hold.pipesL();
+        this.stop = new PumpStop(hold.bedsL() + hold.pipesL());
         this.found = new FoundFlow(history, hold.bedsL() > 0);
     }
 
     /** The volume at which it overflows: what runs over there shows in no level. */
     VesselFlow brim(double litres) {
-        brimL = litres;
+        overflow.at(litres);
         return this;
     }
 
@@ -121,7 +99,7 @@ final class VesselFlow {
     }
 
     private PhaseFeed.Now phaseNow() {
-        return new PhaseFeed.Now(guard.noiseL(), Double.isNaN(pumpOffMin), holding() || plannedRuns);
+        return new PhaseFeed.Now(guard.noiseL(), !stop.stands(), moving());
     }
 
     private void sample(Point p) {
@@ -133,15 +111,16 @@ final class VesselFlow {
         if (!pumpTold && bedsL > 0) {
             guessPump(p);
         }
-        if (suspended(p.tMin())) {
-            if (p.tMin() - pumpOffMin > DRAINED_BACK_MIN) {
+        stop.listen(p, recent);
+        if (stop.suspends(p.tMin())) {
+            if (p.tMin() > stop.drainedBackMin()) {
                 history.add(p.tMin(), p.volumeL());
             }
             return;
         }
-        slow.add(p.tMin(), p.volumeL(), holding() || plannedRuns);
+        slow.add(p.tMin(), p.volumeL(), moving());
         hour.add(p.tMin(), p.volumeL(), motion == Motion.STEADY && !plannedRuns);
-        if (resolvesDrains() && fill.learned() && Double.isNaN(pumpOffMin)) {
+        if (resolvesDrains() && fill.learned() && !stop.stands()) {
             drains.sample(p, recent, known());
         }
         double lookBack = fill.lookBackMin(guard.noiseL());
@@ -150,7 +129,7 @@ final class VesselFlow {
             double minutes = p.tMin() - earlier.tMin();
             double rise = p.volumeL() - earlier.volumeL();
             fill.rough(rise / minutes);
-            if (Double.isNaN(pumpOffMin) && fill.draining(rise - knownInL(minutes), minutes, guard.noiseL())) {
+            if (!stop.stands() && fill.draining(rise - knownInL(minutes), minutes, guard.noiseL())) {
                 drain(p, earlier);
                 return;
             }
@@ -165,14 +144,14 @@ final class VesselFlow {
     }
 
     private void guessPump(Point p) {
-        guess.add(p.tMin(), p.volumeL());
+        boolean on = !stop.stands();
+        standstill.add(p.tMin(), p.volumeL(), fill.fillLMin(), guard.noiseL(), on);
         if (!fill.learned() || holding()) {
             return;
         }
-        boolean on = Double.isNaN(pumpOffMin);
-        if (on && guess.standsStill(fill.fillLMin(), guard.noiseL())) {
+        if (on && standstill.stands()) {
             pump(p.tMin(), false);
-        } else if (!on && guess.runs(fill.fillLMin(), guard.noiseL())) {
+        } else if (!on && standstill.runs(fill.fillLMin(), guard.noiseL())) {
             pump(p.tMin(), true);
         }
     }
@@ -187,8 +166,7 @@ final class VesselFlow {
 
     /** A volume inside a fill phase. At the overflow it tells nothing of what comes in. */
     private void inside(Point p) {
-        if (p.volumeL() > brimL - BRIM_SIGMAS * guard.noiseL()) {
-            brimMin = p.tMin();
+        if (overflow.reached(p.tMin(), p.volumeL(), guard.noiseL())) {
             history.restart();
         } else {
             history.add(p.tMin(), p.volumeL());
@@ -204,18 +182,17 @@ final class VesselFlow {
         return motion == Motion.IN || motion == Motion.OUT;
     }
 
-    private boolean suspended(double tMin) {
-        return tMin < resumeMin;
+    /** Whether water moves, found or declared, so that nothing is learned from the level. */
+    private boolean moving() {
+        return holding() || plannedRuns;
     }
 
     /** The pump is known to run or to stand. */
     void pump(double tMin, boolean on) {
-        if (on == Double.isNaN(pumpOffMin)) {
+        if (on != stop.stands()) {
             return;
         }
-        pumpOffMin = on ? Double.NaN : tMin;
-        pumpOffL = volumeL;
-        resumeMin = tMin + (on ? RESTART_GRACE_MIN : STILL_AFTER_MIN);
+        stop.turned(tMin, on, volumeL);
         book.loosenBeds();
         rebase();
         history.clear();
@@ -234,15 +211,12 @@ final class VesselFlow {
     void rebase() {
         if (undeclared()) {
             double end = found.endMin();
-            pasts.addLast(new Past(
+            pasts.add(new Past(
                     found.onsetMin(),
                     Double.isNaN(end) ? lastMin : end,
                     movedL(lastMin),
                     movedSeL(lastMin),
                     found.rateLMin()));
-            if (pasts.size() > PASTS_KEPT) {
-                pasts.removeFirst();
-            }
         }
         hour.disturbed();
         interrupt();
@@ -250,6 +224,7 @@ final class VesselFlow {
         book.loosenTotal();
         slow.clear();
         guess.clear();
+        standstill.clear();
         found.clear();
         drains.forget();
         if (motion != Motion.LEARNING) {
@@ -269,19 +244,18 @@ final class VesselFlow {
     }
 
     void decide(double nowMin) {
-        if (suspended(nowMin) && !holding() && !entersWithoutPump(nowMin)) {
+        if (stop.suspends(nowMin) && !holding() && !entersWithoutPump(nowMin)) {
             return;
         }
         switch (motion) {
-            case LEARNING, STEADY, DRAINING_BACK -> look(nowMin);
+            case LEARNING, STEADY, DRAINING_BACK -> {
+                look(nowMin);
+                if (holding()) {
+                    weigh(nowMin);
+                }
+            }
             case IN, OUT -> follow(nowMin);
         }
-    }
-
-    private boolean beyondHold() {
-        return !Double.isNaN(pumpOffMin)
-                && recent.sureL() - pumpOffL > bedsL + pipesL + 6 * guard.noiseL()
-                && motion != Motion.IN;
     }
 
     /** While the pump stands: more than can drain back, or a rise that does not slow down as draining back does. */
@@ -289,26 +263,26 @@ final class VesselFlow {
         return beyondHold() || !Double.isNaN(risesOnLMin(nowMin));
     }
 
+    private boolean beyondHold() {
+        return stop.beyondHold(recent.sureL(), guard.noiseL()) && motion != Motion.IN;
+    }
+
     /** The steady rise of a vessel whose pump has stood for a while, L/min; NaN where there is none. */
     private double risesOnLMin(double nowMin) {
-        double from = pumpOffMin + DRAINED_BACK_MIN;
-        if (!(nowMin - from >= RISES_ON_MIN) || motion == Motion.IN || plannedRuns) {
-            return Double.NaN;
-        }
-        Slope first = slope(from, (from + nowMin) / 2);
-        Slope then = slope((from + nowMin) / 2, nowMin);
-        boolean steady = then.rateLMin() > LEAST_RISE_L_MIN
-                && then.rateLMin() > 4.5 * then.seLMin()
-                && then.rateLMin() > STEADY_SHARE * first.rateLMin();
-        return steady ? then.rateLMin() : Double.NaN;
+        return motion == Motion.IN || plannedRuns ? Double.NaN : stop.risesOnLMin(nowMin, this::slope, maybeDrainMin());
+    }
+
+    /** Where nobody tells that the pump runs again, a rise of so many minutes may be a siphon's; else 0. */
+    private double maybeDrainMin() {
+        return !pumpTold && bedsL > 0 && stop.stands() ? drains.surelyOverMin() : 0;
     }
 
     private void look(double nowMin) {
         double risesOn = risesOnLMin(nowMin);
         if (beyondHold() || !Double.isNaN(risesOn)) {
-            double whole = (volumeL - pumpOffL) / StrictMath.max(1, nowMin - pumpOffMin);
+            double rate = Double.isNaN(risesOn) ? stop.wholeLMin(nowMin, volumeL) : risesOn;
             motion = Motion.IN;
-            found.beginWithin(pumpOffMin, pumpOffMin + DRAINED_BACK_MIN, Double.isNaN(risesOn) ? whole : risesOn);
+            found.beginWithin(stop.offMin(), stop.drainedBackMin(), rate);
             return;
         }
         Beyond beyond = drains.beyond(nowMin, recent.sureL(), known(), evidence.hintsAtInflow());
@@ -332,9 +306,11 @@ final class VesselFlow {
             watched(nowMin, in, out);
         } else if (out != null && goes && maybePump(out)) {
             guess.watch(nowMin, out.rateLMin(), glr.mark(lastMin));
-        } else if (comes || goes) {
-            begin(comes ? Motion.IN : Motion.OUT, comes ? in : out);
-        } else {
+        } else if (in != null && comes && nowMin - in.onsetMin() >= maybeDrainMin()) {
+            begin(Motion.IN, in);
+        } else if (goes && !comes) {
+            begin(Motion.OUT, out);
+        } else if (!standstill.maybe()) {
             SlowWindow window = slow.speaks(evidence.besideMeans(1), evidence.besideMeans(-1));
             if (window != null) {
                 Motion to = window.sign() > 0 ? Motion.IN : Motion.OUT;
@@ -348,7 +324,7 @@ final class VesselFlow {
     }
 
     private DrainWatch.Known known() {
-        return new DrainWatch.Known(fill.fillLMin(), guard.noiseL(), slow.usualL(), holding() || plannedRuns);
+        return new DrainWatch.Known(fill.fillLMin(), guard.noiseL(), slow.usualL(), moving());
     }
 
     private boolean learned(double nowMin) {
@@ -375,7 +351,7 @@ final class VesselFlow {
             }
             case SLOWED_DOWN -> {
                 rebase();
-                resumeMin = nowMin + TAIL_MIN;
+                stop.slowedDown(nowMin, rises);
             }
         }
     }
@@ -407,9 +383,7 @@ final class VesselFlow {
             rebase();
             return;
         }
-        double slope = Double.isNaN(pumpOffMin) ? fill.fillLMin() : 0;
-        Usual usual = new Usual(slope, StrictMath.max(FlowEvidence.STEADY_SD_L_MIN, fill.spreadLMin()), guard.noiseL());
-        found.weigh(usual, evidence.standingSdLMin(), nowMin);
+        weigh(nowMin);
         boolean brim = ranOver(nowMin);
         if (bedsL > 0 && !brim && found.contradicted(nowMin, 0.5 * bedsL + 40, slow)) {
             fill.relearn();
@@ -417,6 +391,11 @@ final class VesselFlow {
             motion = Motion.STEADY;
             rebase();
         }
+    }
+
+    private void weigh(double nowMin) {
+        double spread = StrictMath.max(FlowEvidence.STEADY_SD_L_MIN, fill.spreadLMin());
+        found.weigh(new Usual(usualLMin(), spread, guard.noiseL()), evidence.standingSdLMin(), nowMin);
     }
 
     /** Error of the learned slope itself, L/min. */
@@ -437,15 +416,18 @@ final class VesselFlow {
         return found.rateSeLMin();
     }
 
+    private double usualLMin() {
+        return stop.stands() ? 0 : fill.fillLMin();
+    }
+
     /** How fast it rose or fell between two times beyond its usual slope, L/min. */
     Slope slope(double fromMin, double toMin) {
-        double usual = Double.isNaN(pumpOffMin) ? fill.fillLMin() : 0;
-        return history.slope(fromMin, toMin, new Usual(usual, FlowEvidence.STEADY_SD_L_MIN, guard.noiseL()));
+        return history.slope(fromMin, toMin, new Usual(usualLMin(), FlowEvidence.STEADY_SD_L_MIN, guard.noiseL()));
     }
 
     /** Whether it stood at its overflow lately. */
     boolean ranOver(double nowMin) {
-        return nowMin - brimMin < BRIM_FORGOTTEN_MIN;
+        return overflow.lately(nowMin);
     }
 
     /** The volume from which it rises to its brim: at the top of its swing where siphons move it. */
@@ -483,11 +465,11 @@ final class VesselFlow {
     /** The last flow that is over; null where there was none. */
     @Nullable
     Past past() {
-        return pasts.peekLast();
+        return pasts.last();
     }
 
     /** Those kept, oldest first. */
-    Iterable<Past> pasts() {
+    PastFlows pasts() {
         return pasts;
     }
 

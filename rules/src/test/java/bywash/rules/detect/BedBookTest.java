@@ -38,7 +38,7 @@ class BedBookTest {
         int heard = 0;
         for (int i = 0; i < 600; i++) {
             run(1);
-            heard += StrictMath.max(book.logRatio(1), book.logRatio(-1)) > 5 ? 1 : 0;
+            heard += StrictMath.max(book.logRatio(1, 0), book.logRatio(-1, 0)) > 5 ? 1 : 0;
         }
         assertTrue(book.learned());
         assertTrue(heard < 30, "minutes " + heard);
@@ -51,8 +51,8 @@ class BedBookTest {
         sump.inflowLMin = 0.8;
         run(45);
         assertEquals(36, sump.totalL() - before, 1e-6);
-        assertTrue(book.logRatio(1) > 5, "in " + book.logRatio(1));
-        assertTrue(book.logRatio(-1) < 2, "out " + book.logRatio(-1));
+        assertTrue(book.logRatio(1, 0) > 5, "in " + book.logRatio(1, 0));
+        assertTrue(book.logRatio(-1, 0) < 2, "out " + book.logRatio(-1, 0));
     }
 
     @Test
@@ -63,8 +63,8 @@ class BedBookTest {
         run(20);
         sump.inflowLMin = 0;
         book.moving(false);
-        assertEquals(0, book.logRatio(1));
+        assertEquals(0, book.logRatio(1, 0));
         run(120);
-        assertTrue(book.logRatio(1) < 6, "in " + book.logRatio(1));
+        assertTrue(book.logRatio(1, 0) < 6, "in " + book.logRatio(1, 0));
     }
 }

@@ -30,6 +30,7 @@ public final class DelayBenchmark {
             new Case("three beds", Variants.THREE, 16, Double.NaN),
             new Case("three beds", Variants.THREE, 20, Double.NaN),
             new Case("three beds", Variants.THREE, -4, Double.NaN),
+            new Case("three beds, pump not told", Variants.THREE.withPumpProbe(false), 4, Double.NaN),
             new Case("Larkfield", SiteModel.larkfield(), 4, 10),
             new Case("Larkfield", SiteModel.larkfield(), 6, 7),
             new Case("Larkfield", SiteModel.larkfield(), 0.8, 35),

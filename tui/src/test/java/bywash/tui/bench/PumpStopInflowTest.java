@@ -6,6 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bywash.rules.detect.FlowFinding;
 import bywash.rules.detect.FlowFinding.Verdict;
 import bywash.samples.simulation.Action;
+import bywash.samples.simulation.Chores;
+import bywash.samples.simulation.SiteModel;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -54,5 +57,29 @@ class PumpStopInflowTest {
         List<Action> actions = List.of(new Action.PumpOff(STOP_MIN, STOP_MIN + 50));
         BalanceSink sink = new BalanceSink(VolumeBenchmark.site(site), actions, seed);
         assertEquals(Double.POSITIVE_INFINITY, found(sink, 140));
+    }
+
+    /** Slow siphons hold the level now and then as a pump that stands does. */
+    @ParameterizedTest
+    @CsvSource({"601", "602", "603"})
+    void aStopThatNobodyTellsIsNoticedAndNothingElseIsTakenForOne(long seed) {
+        SiteModel site = Variants.THREE.withPumpProbe(false);
+        BalanceSink sink = new BalanceSink(site, Chores.quiet(site, 6), seed);
+        List<Double> begins = new ArrayList<>();
+        boolean standing = false;
+        for (double t = 0; t < 6 * 1440; t++) {
+            sink.to(t, 1e18);
+            FlowFinding f = sink.finding("sump");
+            boolean stands = f != null && f.verdict() == Verdict.DRAIN_DOWN;
+            if (stands && !standing) {
+                begins.add(t);
+            }
+            standing = stands;
+        }
+        assertEquals(2, begins.size(), begins.toString());
+        for (int i = 0; i < 2; i++) {
+            double late = begins.get(i) - (1 + 3 * i) * 1440 - 13 * 60;
+            assertTrue(late > 0 && late < 10, "late " + late);
+        }
     }
 }

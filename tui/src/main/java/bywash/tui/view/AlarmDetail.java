@@ -38,6 +38,8 @@ public record AlarmDetail(
         List<String> evidence,
         List<String> cautions) {
     private static final Duration JUST_NOW = Duration.ofMinutes(1);
+    private static final String OVERFLOW_OF = "overflow of ";
+    private static final double LEAST_ROOM_MM = 10;
 
     public AlarmDetail {
         action = List.copyOf(action);
@@ -177,12 +179,21 @@ public record AlarmDetail(
         if (deadline.isAfter(now)) {
             return Words.span(now, deadline) + " to " + event + " (" + clock + ")";
         }
+        if (hasRoom(event, frame)) {
+            return event + " now or at its next swing";
+        }
         return event + (deadline.isBefore(now.minus(JUST_NOW)) ? " was due " + clock : " now");
+    }
+
+    /** Siphons lift a sump to its overflow and let it fall again: between swings there is room left. */
+    private static boolean hasRoom(String event, Frame frame) {
+        return frame.snapshot().vessels().stream()
+                .anyMatch(v -> event.equals(OVERFLOW_OF + v.vessel().id()) && v.freeboardMm() > LEAST_ROOM_MM);
     }
 
     private static String event(AlarmView alarm, Frame frame) {
         return switch (alarm.kind()) {
-            case UNPLANNED_INFLOW, OVERFLOW_NEAR, LINE_NOT_SHUT -> "overflow of " + alarm.subject();
+            case UNPLANNED_INFLOW, OVERFLOW_NEAR, LINE_NOT_SHUT -> OVERFLOW_OF + alarm.subject();
             case UNPLANNED_LOSS -> alarm.subject() + " dry";
             case CHLORINE_RISK, UNSAFE_RELEASE ->
                 Words.number(frame.snapshot().residual().acute().limitUgL(), 0) + " ug/L chlorine";

@@ -71,7 +71,7 @@ public record VesselLine(
     private static String left(FlowFinding flow, Instant now) {
         Instant overflow = flow.overflowAt();
         if (overflow != null) {
-            return "over " + Words.shortSpan(now, overflow);
+            return overflow.isAfter(now) ? "over " + Words.shortSpan(now, overflow) : "over now";
         }
         Instant dry = flow.dryAt();
         return dry == null ? "" : "dry " + Words.shortSpan(now, dry);

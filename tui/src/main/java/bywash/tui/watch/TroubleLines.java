@@ -26,6 +26,6 @@ final class TroubleLines {
         }
         last = kind;
         at = now;
-        out.accept(words.isEmpty() ? "all is well again" : words);
+        out.accept(words.isEmpty() ? "the watch itself is in order again" : words);
     }
 }

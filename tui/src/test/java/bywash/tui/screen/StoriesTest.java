@@ -93,6 +93,12 @@ final class StoriesTest {
     }
 
     @Test
+    void aSumpWithRoomLeftOverflowsAtTheTopOfItsSwing() {
+        AlarmDetail detail = AlarmDetail.first(Frames.withDeadlines(Frames.NOW, Frames.NOW));
+        assertEquals("overflow of sump now or at its next swing", detail == null ? "" : detail.left());
+    }
+
+    @Test
     void theDetailSaysWhatItFollowedAndWhatFollowedIt() {
         Keys.press(model, Frames.valveOpen(), "\n");
         String first = Screens.draw(Frames.valveOpen(), model, false, 80, 40).text();

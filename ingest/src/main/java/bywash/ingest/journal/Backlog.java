@@ -41,8 +41,22 @@ public final class Backlog {
 
     /** Takes it, be there room or not: see {@link #full}. */
     public void add(Writing writing) {
+        if (writing instanceof Writing.Figures figures && waiting(Writing.Kind.REST) > 0) {
+            outdated(figures.incident());
+        }
         waiting.addLast(writing);
         count(writing, 1);
+    }
+
+    /** Figures of an incident are whole each time: older ones need not be written. */
+    private void outdated(String incident) {
+        waiting.removeIf(w -> {
+            boolean old = w instanceof Writing.Figures f && f.incident().equals(incident);
+            if (old) {
+                count(w, -1);
+            }
+            return old;
+        });
     }
 
     private void count(Writing writing, int times) {

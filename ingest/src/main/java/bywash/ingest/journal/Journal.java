@@ -203,6 +203,15 @@ public final class Journal implements AutoCloseable, MinuteArchive {
         return read(List.of(), s -> s.read(JournalReads::alarms));
     }
 
+    /**
+     * The newest incidents of the response sheets, oldest first.
+     *
+     * @param to is told their alarm lines, and all entries from the first of these on
+     */
+    public List<KeptIncident> incidents(int most, Story to) {
+        return read(List.of(), s -> s.readIncidents(r -> r.newest(most, to)));
+    }
+
     /** How far the last watch came; empty where none has run. */
     public Optional<Instant> lastSeen() {
         return read(Optional.empty(), s -> s.read(r -> Optional.ofNullable(r.lastSeen())));
@@ -293,7 +302,7 @@ public final class Journal implements AutoCloseable, MinuteArchive {
             try {
                 JournalStore s = store;
                 if (s != null && file.tampered()) {
-                    throw new Tampered();
+                    throw new JournalFile.Tampered();
                 }
                 if (s == null) {
                     s = opened(file);
@@ -310,7 +319,7 @@ public final class Journal implements AutoCloseable, MinuteArchive {
                 return true;
             } catch (SQLException e) {
                 drop(e);
-                if (!(e instanceof Tampered) && !JournalFile.damaged(e)) {
+                if (!(e instanceof JournalFile.Tampered) && !JournalFile.damaged(e)) {
                     return fail(file.fault(e), e);
                 }
             } catch (IOException e) {
@@ -330,14 +339,6 @@ public final class Journal implements AutoCloseable, MinuteArchive {
                 null);
     }
 
-    private static final class Tampered extends SQLException {
-        private static final long serialVersionUID = 1L;
-
-        Tampered() {
-            super("the file was taken away, emptied or replaced");
-        }
-    }
-
     /** Where a damaged one was set aside, with what can be read of it. */
     private JournalStore opened(JournalFile from) throws SQLException, IOException {
         Connection db = from.connect();
@@ -347,7 +348,7 @@ public final class Journal implements AutoCloseable, MinuteArchive {
                 Salvage.Saved saved = Salvage.from(damaged, db);
                 unsaved = null;
                 begunAnew++;
-                state = damaged(damaged, saved);
+                state = saved.state(damaged);
                 LOG.warn(state.detail());
             }
             return new JournalStore(db);
@@ -355,14 +356,6 @@ public final class Journal implements AutoCloseable, MinuteArchive {
             db.close();
             throw e;
         }
-    }
-
-    private static JournalState damaged(Path aside, Salvage.Saved saved) {
-        return new JournalState(
-                true,
-                "JOURNAL WAS DAMAGED: a new one holds what could be read, " + saved.words(),
-                "the journal was damaged; it is kept as " + aside + ", a new one begun with what could be read of it: "
-                        + saved.words());
     }
 
     private boolean fail(JournalState fault, @Nullable Exception cause) {

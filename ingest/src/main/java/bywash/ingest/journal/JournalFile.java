@@ -252,4 +252,13 @@ final class JournalFile implements AutoCloseable {
         lock.release();
         channel.close();
     }
+
+    /** The file is not the one that was opened. */
+    static final class Tampered extends SQLException {
+        private static final long serialVersionUID = 1L;
+
+        Tampered() {
+            super("the file was taken away, emptied or replaced");
+        }
+    }
 }

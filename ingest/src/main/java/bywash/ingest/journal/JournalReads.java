@@ -137,7 +137,7 @@ final class JournalReads {
     }
 
     /** Null where it cannot be read, or where its own time is not that of its row: then one of the two is spoilt. */
-    private static @Nullable RecordedLine line(@Nullable String json, long time) {
+    static @Nullable RecordedLine line(@Nullable String json, long time) {
         String what = "it is empty";
         if (json != null) {
             try {

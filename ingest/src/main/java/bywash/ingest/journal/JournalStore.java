@@ -20,6 +20,10 @@ final class JournalStore {
             "SELECT max(ifnull((SELECT max(seq) FROM message), 0), ifnull((SELECT max(seq) FROM entry), 0),"
                     + " ifnull((SELECT max(seq) FROM transition), 0), ifnull((SELECT max(seq) FROM state), 0)) + 1";
 
+    /** Twice as many as are ever shown stay. */
+    private static final String OLD_INCIDENTS =
+            "DELETE FROM incident WHERE seq <= (SELECT seq FROM incident ORDER BY seq DESC LIMIT 1 OFFSET 100)";
+
     private final Connection db;
     private final Map<String, Integer> numbers = new HashMap<>();
     private final Map<String, PreparedStatement> statements = new HashMap<>();
@@ -95,6 +99,8 @@ final class JournalStore {
             }
         } else if (writing instanceof Writing.Entry e) {
             insert("entry", e.at(), e.json());
+        } else if (writing instanceof Writing.Figures f) {
+            figures(f);
         } else if (writing instanceof Writing.Site s) {
             site(s.from(), s.text());
         }
@@ -144,8 +150,21 @@ final class JournalStore {
     }
 
     private void transition(KeptTransition t) throws SQLException {
+        if (!t.incident().isEmpty()) {
+            PreparedStatement p = prepared("INSERT OR IGNORE INTO incident VALUES (?, ?, NULL)");
+            p.setLong(1, next);
+            p.setString(2, t.incident());
+            p.executeUpdate();
+        }
         insert("transition", t.at(), t.json());
         standing(t);
+    }
+
+    private void figures(Writing.Figures f) throws SQLException {
+        PreparedStatement p = prepared("UPDATE incident SET json = ? WHERE id = ?");
+        p.setString(1, f.json());
+        p.setString(2, f.incident());
+        p.executeUpdate();
     }
 
     private void standing(KeptTransition t) throws SQLException {
@@ -219,6 +238,17 @@ final class JournalStore {
         return answer;
     }
 
+    /** The same for incidents. */
+    <T> T readIncidents(IncidentQuestion<T> question) throws SQLException {
+        T answer = question.of(new IncidentReads(db));
+        db.commit();
+        return answer;
+    }
+
+    interface IncidentQuestion<T> {
+        T of(IncidentReads reads) throws SQLException;
+    }
+
     interface Question<T> {
         T of(JournalReads reads) throws SQLException;
     }
@@ -265,6 +295,9 @@ final class JournalStore {
             try (PreparedStatement p = db.prepareStatement("DELETE FROM message WHERE seq < ? AND time < ?")) {
                 p.setLong(1, new JournalReads(db).seqAt(before));
                 p.setLong(2, before.toEpochMilli());
+                p.executeUpdate();
+            }
+            try (PreparedStatement p = db.prepareStatement(OLD_INCIDENTS)) {
                 p.executeUpdate();
             }
         });

@@ -24,7 +24,7 @@ final class Salvage {
     private static final long MOST_SEQ = 1L << 52;
 
     private static final List<String> LOGS = List.of("message", "entry", "state", "transition");
-    private static final List<String> TABLES = List.of("topic", "alarm", "alive", "site", "rollup");
+    private static final List<String> TABLES = List.of("topic", "alarm", "alive", "site", "incident", "rollup");
 
     /** What was taken over. */
     record Saved(int entries, int alarmLines, int messages) {
@@ -32,6 +32,15 @@ final class Salvage {
             return (entries == 1 ? "1 entry, " : entries + " entries, ")
                     + (alarmLines == 1 ? "1 alarm line and " : alarmLines + " alarm lines and ")
                     + (messages == 1 ? "1 message" : messages + " messages");
+        }
+
+        /** @param aside where the damaged file is kept */
+        JournalState state(Path aside) {
+            return new JournalState(
+                    true,
+                    "JOURNAL WAS DAMAGED: a new one holds what could be read, " + words(),
+                    "the journal was damaged; it is kept as " + aside
+                            + ", a new one begun with what could be read of it: " + words());
         }
     }
 

@@ -12,7 +12,8 @@ import java.util.List;
  *
  * <p>{@code seq} runs through all four logs, so that they can be played back in the order they were stored. Table
  * state holds how the feed and the watch stood; table alarm the last state of each alarm; alive how far the watch came; site the text
- * of the site file from a time on. Topics and
+ * of the site file from a time on; incident those of the response sheets, each under the seq of its first alarm line, with what readings
+ * added to it. Topics and
  * probes are named once and numbered. Flags: quality of service plus 4 where retained. Times are milliseconds since 1970.
  */
 final class Schema {
@@ -28,7 +29,14 @@ final class Schema {
                     "CREATE TABLE state (seq INTEGER PRIMARY KEY, time INTEGER, json TEXT)",
                     "CREATE TABLE alarm (kind TEXT, subject TEXT, json TEXT, PRIMARY KEY (kind, subject)) WITHOUT ROWID",
                     "CREATE TABLE alive (id INTEGER PRIMARY KEY CHECK (id = 1), time INTEGER)"),
-            List.of("CREATE TABLE site (time INTEGER PRIMARY KEY, text TEXT NOT NULL)"));
+            List.of("CREATE TABLE site (time INTEGER PRIMARY KEY, text TEXT NOT NULL)"),
+            List.of(
+                    "CREATE TABLE incident (seq INTEGER PRIMARY KEY, id TEXT NOT NULL UNIQUE, json TEXT)",
+                    "INSERT INTO incident SELECT min(seq), incident, NULL FROM (SELECT seq, CASE WHEN json_valid(json)"
+                            + " AND json_extract(json, '$.state') = 'unacknowledged' AND json_extract(json, '$.alarm') IN"
+                            + " ('unplanned-inflow', 'unplanned-loss', 'overflow-near', 'line-not-shut', 'unsafe-release',"
+                            + " 'chlorine-risk', 'orp-rise') THEN json_extract(json, '$.incident') END AS incident"
+                            + " FROM transition) WHERE incident IS NOT NULL GROUP BY incident"));
 
     private Schema() {}
 

@@ -16,7 +16,7 @@ public sealed interface Writing {
         STATE,
         ALARM,
         ENTRY,
-        /** The site file, and how alarms stand: little, and never given up. */
+        /** The site file, how alarms stand, and figures of incidents: little, and never given up. */
         REST
     }
 
@@ -127,6 +127,22 @@ public sealed interface Writing {
         @Override
         public boolean durable() {
             return true;
+        }
+    }
+
+    /**
+     * What readings have added to an incident so far; replaces what was kept of it. An incident that no alarm line on record
+     * belongs to is passed over.
+     */
+    record Figures(String incident, String json) implements Writing {
+        @Override
+        public Kind kind() {
+            return Kind.REST;
+        }
+
+        @Override
+        public int size() {
+            return OVERHEAD + json.length();
         }
     }
 

@@ -14,6 +14,7 @@ import bywash.rules.prevention.Suggestion;
 import bywash.rules.recovery.Bacteria;
 import bywash.rules.recovery.FeedRecord;
 import bywash.rules.recovery.Recovery;
+import bywash.rules.recovery.RecoveryMemory;
 import bywash.rules.recovery.RecoveryView;
 import bywash.rules.recovery.WaterTests;
 import bywash.rules.response.IncidentBook;
@@ -26,8 +27,12 @@ import bywash.rules.site.SystemVolume;
 import bywash.rules.site.VesselRole;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /** Keeps the incidents, their response sheets, the way back, and what the record suggests. */
@@ -37,11 +42,12 @@ final class CareRules {
     private final Site site;
     private final AlarmBoard board;
     private final ResidualTracker residual;
-    private final IncidentBook book;
+    private IncidentBook book;
     private final WaterTests tests = new WaterTests();
     private final FeedRecord feed = new FeedRecord();
     private final Recovery recovery = new Recovery(tests, feed);
     private @Nullable Instant lookedAt;
+    private @Nullable RecoveryMemory told;
     private @Nullable RecoveryView recoveryView;
     private List<Suggestion> suggestions = List.of();
 
@@ -87,16 +93,8 @@ final class CareRules {
 
     private void look(Instant at, SystemVolume volume) {
         List<IncidentSummary> summaries = book.summaries();
-        boolean standing = false;
-        for (IncidentSummary summary : summaries) {
-            if (summary.oxidant()) {
-                recovery.begin(summary.id(), summary.began());
-                standing = summary.ended() == null;
-            }
-        }
-        recovery.tick(at, standing);
-        recoveryView = recovery.view(at, volume.likelyL());
-        suggestions = Prevention.of(site, summaries);
+        recovery.tick(at, recoveredFrom(summaries));
+        views(at, summaries, volume);
         Bacteria bacteria = Bacteria.judge(at, tests, feed, volume.likelyL());
         board.set(
                 AlarmKind.BIOFILTER_SETBACK,
@@ -112,6 +110,73 @@ final class CareRules {
                                 "expected_mg_l_day",
                                 number(bacteria.expectedMgLDay()))
                         : null);
+    }
+
+    /** The newest with an oxidant is the one to come back from; returns whether it still stands. */
+    private boolean recoveredFrom(List<IncidentSummary> summaries) {
+        IncidentSummary newest = null;
+        for (IncidentSummary summary : summaries) {
+            newest = summary.oxidant() ? summary : newest;
+        }
+        if (newest == null) {
+            return false;
+        }
+        recovery.begin(newest.id(), newest.began());
+        return newest.ended() == null;
+    }
+
+    private void views(Instant at, List<IncidentSummary> summaries, SystemVolume volume) {
+        recoveryView = recovery.view(at, volume.likelyL());
+        suggestions = Prevention.of(site, summaries);
+    }
+
+    /** Whether this is an incident of the book. */
+    boolean incident(String id) {
+        return book.has(id);
+    }
+
+    /** What a restart needs to know of the incidents that have changed since this was last asked. */
+    List<IncidentMemory> changed() {
+        List<String> ids = book.changed();
+        RecoveryMemory way = recovery.memory();
+        if (ids.isEmpty() && Objects.equals(way, told)) {
+            return List.of();
+        }
+        Set<String> all = new LinkedHashSet<>(ids);
+        if (way != null && !way.equals(told)) {
+            all.add(way.incident());
+        }
+        told = way;
+        List<IncidentMemory> changed = new ArrayList<>();
+        for (String id : all) {
+            book.figures(id)
+                    .ifPresent(f -> changed.add(
+                            new IncidentMemory(f, way != null && way.incident().equals(id) ? way : null)));
+        }
+        return changed;
+    }
+
+    /**
+     * Goes on after a restart.
+     *
+     * @param fresh a book that has been told the alarm lines and the entries of old
+     * @param memories as they were kept last, oldest first
+     */
+    void restore(IncidentBook fresh, List<IncidentMemory> memories, Instant at, SystemVolume volume) {
+        fresh.restore(memories.stream().map(IncidentMemory::figures).toList(), book);
+        book = fresh;
+        RecoveryMemory way = null;
+        for (IncidentMemory memory : memories) {
+            way = memory.recovery() == null ? way : memory.recovery();
+        }
+        RecoveryMemory seen = recovery.memory();
+        if (way != null || seen == null || !fresh.has(seen.incident())) {
+            recovery.restore(way);
+        }
+        told = recovery.memory();
+        List<IncidentSummary> summaries = book.summaries();
+        recoveredFrom(summaries);
+        views(at, summaries, volume);
     }
 
     private static Object number(double value) {

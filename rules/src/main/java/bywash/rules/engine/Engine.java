@@ -26,6 +26,7 @@ import bywash.rules.husbandry.daily.PastMinutes;
 import bywash.rules.husbandry.season.SeasonLedger;
 import bywash.rules.husbandry.season.Surroundings;
 import bywash.rules.husbandry.stock.SpeciesLimits;
+import bywash.rules.response.IncidentBook;
 import bywash.rules.site.Device;
 import bywash.rules.site.Probe;
 import bywash.rules.site.Quantity;
@@ -263,6 +264,26 @@ public final class Engine {
     /** Puts the alarms back as they were; those not named are normal. Gives no transitions. */
     public void restore(List<AlarmMemory> alarms, Instant now) {
         board.restore(alarms, now);
+    }
+
+    /** Whether alarms of this incident are on a response sheet. */
+    public boolean incident(String id) {
+        return careRules.incident(id);
+    }
+
+    /** What a restart needs to know of the incidents that have changed since this was last asked. */
+    public List<IncidentMemory> changedIncidents() {
+        return careRules.changed();
+    }
+
+    /**
+     * Puts the incidents back as they were; those not named are forgotten.
+     *
+     * @param book a fresh one that has been told the alarm lines and the entries of old
+     * @param memories as they were kept last, oldest first
+     */
+    public void restore(IncidentBook book, List<IncidentMemory> memories, Instant now) {
+        careRules.restore(book, memories, now, SystemVolume.of(site, v -> believedLevel(v, now)));
     }
 
     /**

@@ -42,6 +42,20 @@ public final class Recovery {
         }
     }
 
+    /** What a restart has to be told; null where nothing is recovered from. */
+    public @Nullable RecoveryMemory memory() {
+        String id = incident;
+        return id == null ? null : new RecoveryMemory(id, began, stage, stageSince);
+    }
+
+    /** Goes on from there. */
+    public void restore(@Nullable RecoveryMemory memory) {
+        incident = memory == null ? null : memory.incident();
+        began = memory == null ? Instant.EPOCH : memory.began();
+        stage = memory == null ? FeedStage.FULL : memory.feed();
+        stageSince = memory == null ? Instant.EPOCH : memory.since();
+    }
+
     private void to(FeedStage next, Instant at) {
         stage = next;
         stageSince = at;

@@ -4,6 +4,8 @@ import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.chlorine.ResidualEstimate;
 import bywash.rules.detect.FlowFinding;
+import bywash.rules.response.IncidentFigures.Peak;
+import bywash.rules.response.IncidentFigures.Written;
 import bywash.rules.response.IncidentSummary.Raised;
 import bywash.rules.site.Mains;
 import bywash.rules.site.Site;
@@ -33,10 +35,10 @@ final class Incident {
     private final Set<String> active = new TreeSet<>();
     private final Set<Raised> raised = new TreeSet<>();
     private final TreeMap<String, Tick> done = new TreeMap<>();
-    private final WaterCount water = new WaterCount();
+    private WaterCount water = new WaterCount();
     private @Nullable Instant ended;
-    private @Nullable ResidualEstimate peak;
-    private @Nullable Instant peakAt;
+    private @Nullable Instant changedAt;
+    private @Nullable Peak peak;
     private @Nullable ResponseSheet sheet;
     private @Nullable Instant writtenAt;
 
@@ -48,6 +50,10 @@ final class Incident {
 
     String id() {
         return id;
+    }
+
+    Instant began() {
+        return began;
     }
 
     boolean standing() {
@@ -68,6 +74,7 @@ final class Incident {
             ended = t.at();
         }
         writtenAt = null;
+        changedAt = t.at();
         event(t.at(), key + " " + t.state().word() + ": " + t.message());
     }
 
@@ -96,24 +103,36 @@ final class Incident {
         refresh();
     }
 
-    /** What is known now; a sheet that has ended keeps what it says. */
-    void tick(Readings now) {
+    /**
+     * What is known now; a sheet that has ended keeps what it says.
+     *
+     * @return whether the sheet was written anew
+     */
+    boolean tick(Readings now) {
         if (!standing()) {
-            return;
+            return false;
         }
         for (FlowFinding finding : now.findings()) {
             water.take(finding);
         }
-        ResidualEstimate highest = peak;
-        if (highest == null || now.residual().likelyUgL() > highest.likelyUgL()) {
-            peak = now.residual();
-            peakAt = now.at();
+        ResidualEstimate estimate = now.residual();
+        Peak highest = peak;
+        if (highest == null || estimate.likelyUgL() > highest.likelyUgL()) {
+            peak = new Peak(
+                    now.at(),
+                    estimate.lowUgL(),
+                    estimate.likelyUgL(),
+                    estimate.highUgL(),
+                    estimate.probability(),
+                    estimate.acute().limitUgL());
         }
         Instant before = writtenAt;
-        if (before == null || !now.at().isBefore(before.plus(WRITE_EVERY))) {
-            writtenAt = now.at();
-            sheet = write(now);
+        if (before != null && now.at().isBefore(before.plus(WRITE_EVERY))) {
+            return false;
         }
+        writtenAt = now.at();
+        sheet = write(now);
+        return true;
     }
 
     private ResponseSheet write(Readings now) {
@@ -158,27 +177,28 @@ final class Incident {
 
     private List<String> residual(Readings now) {
         List<String> words = new ArrayList<>();
-        words.add("At " + SiteTime.words(now.at(), site.timeZone()) + ": " + range(now.residual()));
-        ResidualEstimate highest = peak;
-        Instant when = peakAt;
-        if (highest != null && when != null) {
-            words.add("Peak at " + SiteTime.words(when, site.timeZone()) + ": " + range(highest));
+        ResidualEstimate e = now.residual();
+        words.add("At " + SiteTime.words(now.at(), site.timeZone()) + ": "
+                + range(e.lowUgL(), e.likelyUgL(), e.highUgL(), e.probability(), e.acute().limitUgL()));
+        Peak p = peak;
+        if (p != null) {
+            words.add("Peak at " + SiteTime.words(p.at(), site.timeZone()) + ": "
+                    + range(p.lowUgL(), p.likelyUgL(), p.highUgL(), p.probability(), p.acuteUgL()));
         }
-        words.addAll(now.residual().evidence());
+        words.addAll(e.evidence());
         return words;
     }
 
-    private static String range(ResidualEstimate e) {
-        double acute = e.acute().limitUgL();
+    private static String range(double low, double likely, double high, double probability, double acute) {
         return String.format(
                 Locale.ROOT,
                 "%.0f ug/L likely, %.0f to %.0f; chance above the acute %.0f ug/L (%s) %.0f %%",
-                e.likelyUgL(),
-                e.lowUgL(),
-                e.highUgL(),
+                likely,
+                low,
+                high,
                 acute,
                 acute == ResidualEstimate.ACUTE_UG_L ? "US EPA 1985" : "of the species here",
-                100 * e.probability());
+                100 * probability);
     }
 
     @Nullable
@@ -186,9 +206,60 @@ final class Incident {
         return sheet;
     }
 
+    /** What a restart has to be told of it beside its alarm lines and the entries. */
+    IncidentFigures figures() {
+        ResponseSheet s = sheet;
+        return new IncidentFigures(
+                id,
+                peak,
+                water.runs(),
+                s == null
+                        ? null
+                        : new Written(
+                                s.asOf(),
+                                s.water(),
+                                s.residual(),
+                                s.rulesOut(),
+                                s.steps().stream()
+                                        .map(step -> SheetStep.open(step.id(), step.words(), step.caution()))
+                                        .toList()));
+    }
+
+    /** Once it has been told its alarm lines and the entries: what readings had added. */
+    void restore(IncidentFigures figures) {
+        peak = figures.peak();
+        water.restore(figures.water());
+        Written w = figures.sheet();
+        if (w != null) {
+            sheet = withTicks(new ResponseSheet(
+                    id,
+                    site.name(),
+                    began,
+                    w.asOf(),
+                    ended,
+                    w.water(),
+                    w.residual(),
+                    w.rulesOut(),
+                    events,
+                    w.steps(),
+                    SheetSteps.CAUTIONS));
+            Instant changed = changedAt;
+            writtenAt = changed == null || changed.isBefore(w.asOf()) ? w.asOf() : null;
+        }
+    }
+
+    /** The same instead, of one that has seen its readings itself. */
+    void restore(Incident same) {
+        peak = same.peak;
+        water = same.water;
+        writtenAt = same.writtenAt;
+        sheet = same.sheet;
+        refresh();
+    }
+
     /** What it comes to, for recovery and prevention. */
     IncidentSummary summary() {
-        ResidualEstimate highest = peak;
+        Peak highest = peak;
         return new IncidentSummary(
                 id,
                 began,

@@ -9,15 +9,20 @@ import bywash.rules.site.Site;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 
 /** The incidents with moving water or an oxidant, newest last; the oldest are forgotten past fifty. One writer. */
 public final class IncidentBook {
-    private static final int MOST = 50;
+    /** So many are kept. */
+    public static final int MOST = 50;
+
     private static final Set<AlarmKind> KINDS = EnumSet.of(
             AlarmKind.UNPLANNED_INFLOW,
             AlarmKind.UNPLANNED_LOSS,
@@ -29,6 +34,7 @@ public final class IncidentBook {
 
     private final Site site;
     private final Map<String, Incident> incidents = new LinkedHashMap<>();
+    private final Set<String> changed = new LinkedHashSet<>();
 
     public IncidentBook(Site site) {
         this.site = site;
@@ -39,10 +45,12 @@ public final class IncidentBook {
         Incident known = incidents.get(t.incident());
         if (known != null) {
             known.transition(t);
+            changed.add(t.incident());
         } else if (KINDS.contains(t.kind()) && t.state() == AlarmState.UNACKNOWLEDGED) {
             Incident fresh = new Incident(t.incident(), site, t.at());
             incidents.put(t.incident(), fresh);
             fresh.transition(t);
+            changed.add(t.incident());
             if (incidents.size() > MOST) {
                 incidents.remove(incidents.keySet().iterator().next());
             }
@@ -72,7 +80,54 @@ public final class IncidentBook {
 
     /** Brings the sheets of incidents that stand up to date. */
     public void tick(Readings now) {
-        incidents.values().forEach(i -> i.tick(now));
+        for (Incident incident : incidents.values()) {
+            if (incident.tick(now)) {
+                changed.add(incident.id());
+            }
+        }
+    }
+
+    /** Whether an incident of this id is in it. */
+    public boolean has(String id) {
+        return incidents.containsKey(id);
+    }
+
+    /** What readings have added to an incident; empty where it is not in the book. */
+    public Optional<IncidentFigures> figures(String id) {
+        return Optional.ofNullable(incidents.get(id)).map(Incident::figures);
+    }
+
+    /** Ids of incidents whose figures may have changed since this was last asked, but for those of the last minute. */
+    public List<String> changed() {
+        if (changed.isEmpty()) {
+            return List.of();
+        }
+        List<String> ids = changed.stream().filter(incidents::containsKey).toList();
+        changed.clear();
+        return ids;
+    }
+
+    /**
+     * After a restart, in a fresh book that has been told the alarm lines and the entries of old: what readings had added.
+     *
+     * @param kept as they were kept last
+     * @param seen a book that has seen the readings of the last days again: of an incident that stands it knows the last
+     *     minute too
+     */
+    public void restore(List<IncidentFigures> kept, IncidentBook seen) {
+        Map<String, IncidentFigures> byId = new HashMap<>();
+        kept.forEach(figures -> byId.put(figures.incident(), figures));
+        for (Incident incident : incidents.values()) {
+            IncidentFigures figures = byId.get(incident.id());
+            Incident same = seen.incidents.get(incident.id());
+            boolean known = same != null && same.began().equals(incident.began());
+            if (known && (incident.standing() || figures == null)) {
+                incident.restore(same);
+            } else if (figures != null) {
+                incident.restore(figures);
+            }
+        }
+        changed.clear();
     }
 
     /** The sheets, newest first. */

@@ -8,14 +8,11 @@ import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.TreeMap;
 
 /** Litres that came into and went out of each vessel, added up over the findings of an incident. */
 final class WaterCount {
-    private record Run(Instant since, boolean in, Litres litres, String source, boolean declared) {}
-
-    private final TreeMap<String, List<Run>> runs = new TreeMap<>();
+    private final TreeMap<String, List<WaterRun>> runs = new TreeMap<>();
     private final TreeMap<String, LitresKnown> counts = new TreeMap<>();
 
     /** The latest of one vessel: a run with the same onset is brought up to date, another one is added. */
@@ -31,9 +28,10 @@ final class WaterCount {
         Litres known =
                 counts.computeIfAbsent(finding.vessel(), v -> new LitresKnown()).take(finding);
         boolean declared = finding.verdict() == FlowFinding.Verdict.PLANNED;
-        List<Run> of = runs.computeIfAbsent(finding.vessel(), v -> new ArrayList<>());
-        Run run = new Run(since, finding.volumeL() > 0, known, finding.source(), declared);
-        if (!of.isEmpty() && of.get(of.size() - 1).since.equals(since)) {
+        List<WaterRun> of = runs.computeIfAbsent(finding.vessel(), v -> new ArrayList<>());
+        WaterRun run = new WaterRun(
+                finding.vessel(), since, finding.volumeL() > 0, known, finding.source(), declared);
+        if (!of.isEmpty() && of.get(of.size() - 1).since().equals(since)) {
             of.set(of.size() - 1, run);
         } else {
             of.add(run);
@@ -42,29 +40,37 @@ final class WaterCount {
 
     /** Litres that came in unplanned less those that went out. */
     double unplannedL() {
-        return runs.values().stream()
-                .flatMap(List::stream)
-                .filter(r -> !r.declared)
-                .mapToDouble(r -> r.in ? r.litres.likelyL() : -r.litres.likelyL())
+        return runs().stream()
+                .filter(r -> !r.declared())
+                .mapToDouble(r -> r.in() ? r.litres().likelyL() : -r.litres().likelyL())
                 .sum();
+    }
+
+    /** By vessel, oldest first. */
+    List<WaterRun> runs() {
+        return runs.values().stream().flatMap(List::stream).toList();
+    }
+
+    /** Goes on from what was counted before. */
+    void restore(List<WaterRun> all) {
+        all.forEach(
+                r -> runs.computeIfAbsent(r.vessel(), v -> new ArrayList<>()).add(r));
     }
 
     List<String> words(ZoneId zone) {
         List<String> words = new ArrayList<>();
-        for (Map.Entry<String, List<Run>> entry : runs.entrySet()) {
-            for (Run run : entry.getValue()) {
-                words.add(String.format(
-                        Locale.ROOT,
-                        "%s: %.0f L (%.0f to %.0f L) %s since %s%s%s",
-                        entry.getKey(),
-                        run.litres.likelyL(),
-                        run.litres.lowL(),
-                        run.litres.highL(),
-                        run.in ? "in" : "out",
-                        SiteTime.words(run.since, zone),
-                        run.declared ? ", as declared" : "",
-                        run.in && !run.source.isEmpty() ? ", from " + run.source : ""));
-            }
+        for (WaterRun run : runs()) {
+            words.add(String.format(
+                    Locale.ROOT,
+                    "%s: %.0f L (%.0f to %.0f L) %s since %s%s%s",
+                    run.vessel(),
+                    run.litres().likelyL(),
+                    run.litres().lowL(),
+                    run.litres().highL(),
+                    run.in() ? "in" : "out",
+                    SiteTime.words(run.since(), zone),
+                    run.declared() ? ", as declared" : "",
+                    run.in() && !run.source().isEmpty() ? ", from " + run.source() : ""));
         }
         return words;
     }

@@ -2,8 +2,11 @@ package bywash.tui.watch;
 
 import bywash.ingest.journal.KeptTransition;
 import bywash.rules.alarm.AlarmTransition;
+import bywash.rules.engine.IncidentMemory;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
@@ -49,12 +52,14 @@ public final class Outlets implements Consumer<AlarmTransition> {
             return;
         }
         String after = AlarmMemoryJson.of(from.memory(transition.kind(), transition.subject()));
-        changes.add(new Change(transition, AlarmLines.of(site, transition), after));
+        String incident = from.incident(transition.incident()) ? transition.incident() : "";
+        changes.add(new Change(transition, AlarmLines.of(site, transition), after, incident));
     }
 
-    private record Change(AlarmTransition transition, String line, String after) {
+    private record Change(AlarmTransition transition, String line, String after, String incident) {
         KeptTransition kept() {
-            return new KeptTransition(transition.at(), line, transition.kind().word(), transition.subject(), after);
+            return new KeptTransition(
+                    transition.at(), line, transition.kind().word(), transition.subject(), after, incident);
         }
     }
 
@@ -75,12 +80,16 @@ public final class Outlets implements Consumer<AlarmTransition> {
 
     /** The event is over: its changes go on the record, and then out. */
     void settle() {
-        if (changes.isEmpty()) {
+        Pipeline from = pipeline;
+        List<IncidentMemory> incidents = from == null ? List.of() : from.changedIncidents();
+        if (changes.isEmpty() && incidents.isEmpty()) {
             return;
         }
         List<Change> all = List.copyOf(changes);
         changes.clear();
-        record.transitions(all.stream().map(Change::kept).toList());
+        Map<String, String> figures = new LinkedHashMap<>();
+        incidents.forEach(i -> figures.put(i.figures().incident(), IncidentMemoryJson.of(i)));
+        record.transitions(all.stream().map(Change::kept).toList(), figures);
         for (Change change : all) {
             outlets.forEach(outlet -> outlet.accept(change.transition(), change.line()));
         }

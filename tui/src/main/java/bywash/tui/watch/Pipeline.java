@@ -10,6 +10,7 @@ import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.AlarmMemory;
 import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.engine.Engine;
+import bywash.rules.engine.IncidentMemory;
 import bywash.rules.engine.Snapshot;
 import bywash.rules.event.EngineEvent;
 import bywash.rules.event.EngineEvent.FeedChanged;
@@ -21,6 +22,7 @@ import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.Reading;
 import bywash.rules.husbandry.daily.PastMinutes;
 import bywash.rules.husbandry.season.SeasonLedger;
+import bywash.rules.response.IncidentBook;
 import java.time.Instant;
 import java.util.List;
 import java.util.Set;
@@ -89,6 +91,26 @@ public final class Pipeline {
     /** Puts the alarms back as they were kept. */
     public void restore(List<AlarmMemory> alarms, Instant now) {
         engine.restore(alarms, now);
+    }
+
+    /**
+     * Puts the incidents back as they were.
+     *
+     * @param book a fresh one that has been told the alarm lines and the entries of old
+     * @param memories as they were kept last, oldest first
+     */
+    void restore(IncidentBook book, List<IncidentMemory> memories, Instant now) {
+        engine.restore(book, memories, now);
+    }
+
+    /** Whether alarms of this incident are on a response sheet. */
+    boolean incident(String id) {
+        return engine.incident(id);
+    }
+
+    /** What a restart needs to know of the incidents that have changed since this was last asked. */
+    List<IncidentMemory> changedIncidents() {
+        return engine.changedIncidents();
     }
 
     /** What a restart needs to know of an alarm. */

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Brings a fresh pipeline back to where the journal left it. All that the grower ever entered is told to the rules, and what
  * the probes read day by day ({@link PastSeason}); the last days are played again in full, which brings back what was learned, and then each alarm is set to the state that was kept
- * of it, however old. Its changes on the way are nobody's news.
+ * of it, and so are the incidents ({@link PastIncidents}), however old. Its changes on the way are nobody's news.
  *
  * @param unwatchedSince how far the watch before had come; null where none has run
  * @param broken lines that could not be read
@@ -43,6 +43,7 @@ public record Restart(@Nullable Instant unwatchedSince, int broken, List<AlarmMe
                 .flatMap(json -> AlarmMemoryJson.read(json).stream())
                 .toList();
         pipeline.restore(memories, seen);
+        PastIncidents.tell(journal, site, pipeline, seen);
         return new Restart(seen, broken, memories);
     }
 

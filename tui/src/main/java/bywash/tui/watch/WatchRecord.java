@@ -14,6 +14,7 @@ import bywash.rules.event.Reading;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
@@ -109,10 +110,19 @@ public final class WatchRecord implements AutoCloseable {
         store();
     }
 
-    /** Alarms changed, all by one event; on the disk when this returns, unless {@link #fault} says otherwise. */
-    void transitions(List<KeptTransition> transitions) {
-        add(new Writing.Transitions(transitions));
-        store();
+    /**
+     * Alarms changed, all by one event; on the disk when this returns, unless {@link #fault} says otherwise.
+     *
+     * @param figures what readings have added to incidents since, by their id
+     */
+    void transitions(List<KeptTransition> transitions, Map<String, String> figures) {
+        if (!transitions.isEmpty()) {
+            add(new Writing.Transitions(transitions));
+        }
+        figures.forEach((incident, json) -> add(new Writing.Figures(incident, json)));
+        if (!transitions.isEmpty()) {
+            store();
+        }
     }
 
     /** A reading goes to the trends. */

@@ -13,6 +13,14 @@ public final class LitresKnown {
     private @Nullable Instant since;
     private double leastL;
 
+    public LitresKnown() {}
+
+    /** Goes on with a flow of which so much was known before. */
+    public LitresKnown(Instant since, double leastL) {
+        this.since = since;
+        this.leastL = leastL;
+    }
+
     /** The litres of a finding of this flow, either way; a new onset starts anew. */
     public Litres take(FlowFinding finding) {
         if (finding.since() == null || !finding.since().equals(since)) {

@@ -163,7 +163,7 @@ final class CareRules {
      * @param memories as they were kept last, oldest first
      */
     void restore(IncidentBook fresh, List<IncidentMemory> memories, Instant at, SystemVolume volume) {
-        fresh.restore(memories.stream().map(IncidentMemory::figures).toList(), book);
+        fresh.restore(memories.stream().map(IncidentMemory::figures).toList(), book, at);
         book = fresh;
         RecoveryMemory way = null;
         for (IncidentMemory memory : memories) {

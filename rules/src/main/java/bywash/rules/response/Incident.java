@@ -226,9 +226,9 @@ final class Incident {
     }
 
     /** Once it has been told its alarm lines and the entries: what readings had added. */
-    void restore(IncidentFigures figures) {
+    void restore(IncidentFigures figures, Instant at) {
         peak = figures.peak();
-        water.restore(figures.water());
+        water.restore(figures.water(), at);
         Written w = figures.sheet();
         if (w != null) {
             sheet = withTicks(new ResponseSheet(

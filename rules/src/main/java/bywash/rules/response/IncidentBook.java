@@ -6,6 +6,7 @@ import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.StepDone;
 import bywash.rules.site.Site;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
@@ -111,20 +112,19 @@ public final class IncidentBook {
      * After a restart, in a fresh book that has been told the alarm lines and the entries of old: what readings had added.
      *
      * @param kept as they were kept last
-     * @param seen a book that has seen the readings of the last days again: of an incident that stands it knows the last
-     *     minute too
+     * @param seen a book that has seen the readings of the last days again: for an incident of which nothing was kept
+     * @param at when the watch before ended
      */
-    public void restore(List<IncidentFigures> kept, IncidentBook seen) {
+    public void restore(List<IncidentFigures> kept, IncidentBook seen, Instant at) {
         Map<String, IncidentFigures> byId = new HashMap<>();
         kept.forEach(figures -> byId.put(figures.incident(), figures));
         for (Incident incident : incidents.values()) {
             IncidentFigures figures = byId.get(incident.id());
             Incident same = seen.incidents.get(incident.id());
-            boolean known = same != null && same.began().equals(incident.began());
-            if (known && (incident.standing() || figures == null)) {
+            if (figures != null) {
+                incident.restore(figures, at);
+            } else if (same != null && same.began().equals(incident.began())) {
                 incident.restore(same);
-            } else if (figures != null) {
-                incident.restore(figures);
             }
         }
         changed.clear();

@@ -14,28 +14,49 @@ import java.util.TreeMap;
 final class WaterCount {
     private final TreeMap<String, List<WaterRun>> runs = new TreeMap<>();
     private final TreeMap<String, LitresKnown> counts = new TreeMap<>();
+    /** Onsets by which flows that began before a restart are known since, by vessel. */
+    private final TreeMap<String, Instant> foundAgain = new TreeMap<>();
+
+    private Instant restoredAt = Instant.MIN;
 
     /** The latest of one vessel: a run with the same onset is brought up to date, another one is added. */
     void take(FlowFinding finding) {
-        Instant since = finding.since();
         boolean moves = switch (finding.verdict()) {
             case UNPLANNED_INFLOW, LINE_NOT_SHUT, UNPLANNED_LOSS, PLANNED -> true;
             case LEARNING, QUIET, DRAIN_DOWN -> false;
         };
+        Instant since = finding.since();
         if (!moves || since == null || finding.volumeL() == 0) {
             return;
         }
-        Litres known =
-                counts.computeIfAbsent(finding.vessel(), v -> new LitresKnown()).take(finding);
+        String vessel = finding.vessel();
+        boolean in = finding.volumeL() > 0;
         boolean declared = finding.verdict() == FlowFinding.Verdict.PLANNED;
-        List<WaterRun> of = runs.computeIfAbsent(finding.vessel(), v -> new ArrayList<>());
-        WaterRun run = new WaterRun(
-                finding.vessel(), since, finding.volumeL() > 0, known, finding.source(), declared);
-        if (!of.isEmpty() && of.get(of.size() - 1).since().equals(since)) {
+        List<WaterRun> of = runs.computeIfAbsent(vessel, v -> new ArrayList<>());
+        WaterRun last = of.isEmpty() ? null : of.get(of.size() - 1);
+        boolean again = last != null && again(last, since, in, declared);
+        Litres known = counts.computeIfAbsent(vessel, v -> new LitresKnown()).take(finding);
+        Instant onset = again && last != null ? last.since() : since;
+        WaterRun run = new WaterRun(vessel, onset, in, known, finding.source(), declared);
+        if (last != null && last.since().equals(onset)) {
             of.set(of.size() - 1, run);
         } else {
             of.add(run);
         }
+    }
+
+    /** Whether a flow is the last run, which a restart in its midst has given another onset. */
+    private boolean again(WaterRun last, Instant since, boolean in, boolean declared) {
+        if (since.equals(foundAgain.get(last.vessel()))) {
+            return true;
+        }
+        boolean other = last.since().equals(since) || last.in() != in || last.declared() != declared;
+        if (other || !last.since().isBefore(restoredAt) || !since.isBefore(restoredAt)) {
+            return false;
+        }
+        foundAgain.put(last.vessel(), since);
+        counts.put(last.vessel(), new LitresKnown(since, last.litres().lowL()));
+        return true;
     }
 
     /** Litres that came in unplanned less those that went out. */
@@ -51,10 +72,13 @@ final class WaterCount {
         return runs.values().stream().flatMap(List::stream).toList();
     }
 
-    /** Goes on from what was counted before. */
-    void restore(List<WaterRun> all) {
-        all.forEach(
-                r -> runs.computeIfAbsent(r.vessel(), v -> new ArrayList<>()).add(r));
+    /** Goes on from what was counted before a restart. */
+    void restore(List<WaterRun> all, Instant at) {
+        restoredAt = at;
+        for (WaterRun run : all) {
+            runs.computeIfAbsent(run.vessel(), v -> new ArrayList<>()).add(run);
+            counts.put(run.vessel(), new LitresKnown(run.since(), run.litres().lowL()));
+        }
     }
 
     List<String> words(ZoneId zone) {

@@ -13,7 +13,8 @@ import java.util.stream.Collectors;
 
 /** What the logs tell of incidents. It begins at the first line of the oldest that is asked for, found by its key. */
 final class IncidentReads {
-    private static final String STORY = "SELECT seq, time, json, 1 FROM transition WHERE seq >= ?1"
+    /** From a place in the record on. */
+    static final String STORY = "SELECT seq, time, json, 1 FROM transition WHERE seq >= ?1"
             + " UNION ALL SELECT seq, time, json, NULL FROM entry WHERE seq >= ?1 ORDER BY seq";
     private static final String NAME = "\"incident\":\"";
 

@@ -17,7 +17,7 @@ import java.util.List;
  * probes are named once and numbered. Flags: quality of service plus 4 where retained. Times are milliseconds since 1970.
  */
 final class Schema {
-    private static final List<List<String>> STEPS = List.of(
+    static final List<List<String>> STEPS = List.of(
             List.of(
                     "CREATE TABLE topic (id INTEGER PRIMARY KEY, name TEXT NOT NULL UNIQUE)",
                     "CREATE TABLE message (seq INTEGER PRIMARY KEY, time INTEGER, topic INTEGER, flags INTEGER, payload BLOB)",

@@ -50,6 +50,21 @@ class BacklogTest {
         assertEquals(0, backlog.lost());
     }
 
+    /** A full disk for weeks, with an incident that stands: its figures do not pile up. */
+    @Test
+    void keepsOnlyTheLatestFiguresOfAnIncident() {
+        Backlog backlog = new Backlog(1_000_000);
+        Writing other = new Writing.Figures("other", "{}");
+        backlog.add(new Writing.Figures("one", "old"));
+        backlog.add(other);
+        backlog.add(alarm(4, "tank"));
+        backlog.add(new Writing.Figures("one", "new"));
+        assertEquals(
+                List.of(other, alarm(4, "tank"), new Writing.Figures("one", "new")),
+                backlog.first(9));
+        assertEquals(0, backlog.lost());
+    }
+
     @Test
     void thinsTheMessagesOfEachTopicAndTouchesNothingElse() {
         Backlog backlog = new Backlog(1300);

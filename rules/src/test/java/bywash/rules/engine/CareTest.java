@@ -15,6 +15,8 @@ import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.StepDone;
 import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.event.Reading;
+import bywash.rules.recovery.FeedStage;
+import bywash.rules.recovery.RecoveryView;
 import bywash.rules.response.ResponseSheet;
 import bywash.rules.site.Disinfectant;
 import bywash.rules.site.Mains;
@@ -100,6 +102,36 @@ class CareTest {
         enter(new OperatorEntry.TopUpStart(at, "sump", "reserve", 50, Duration.ofMinutes(10)));
         run(2, 0, 6.8);
         assertEquals(0, count(AlarmKind.UNSAFE_RELEASE));
+    }
+
+    /** With two incidents on record the way back is that of the newer one, all the way. */
+    @Test
+    void feedIsSteppedBackAfterASecondIncidentToo() {
+        run(60, 0, 6.8);
+        run(20, 3, 6.8);
+        run(60, 0, 6.8);
+        enter(new WaterTest(at, "tank", "total-chlorine", 0));
+        enter(new OperatorEntry.Acknowledge(at, null, null));
+        run(300, 0, 6.8);
+        run(20, 3, 6.8);
+        run(60, 0, 6.8);
+        enter(new WaterTest(at, "tank", "total-chlorine", 0));
+        enter(new OperatorEntry.Acknowledge(at, null, null));
+        run(300, 0, 6.8);
+        List<ResponseSheet> sheets = engine.snapshot().care().sheets();
+        assertEquals(2, sheets.size(), raised::toString);
+        assertNotNull(sheets.get(0).ended());
+        assertNotNull(sheets.get(1).ended());
+        for (int day = 1; day <= 5; day++) {
+            at = at.plus(Duration.ofDays(1));
+            enter(new WaterTest(at, "tank", "total-ammonia", 0.1));
+            enter(new WaterTest(at, "tank", "nitrite", 0.1));
+            enter(new WaterTest(at, "tank", "total-chlorine", 0));
+            run(3, 0, 6.8);
+        }
+        RecoveryView recovery = engine.snapshot().care().recovery();
+        assertEquals(sheets.get(0).incident(), recovery.incident());
+        assertEquals(FeedStage.FULL, recovery.feed(), recovery.feedWords());
     }
 
     private void run(int minutes, double inflowLMin, double ph) {

@@ -87,6 +87,9 @@ final class IncidentMemoryJson {
         try {
             JsonNode node = JSON.readTree(text);
             String id = node.path("incident").asText();
+            if (id.isEmpty()) {
+                return Optional.empty();
+            }
             List<WaterRun> water = new ArrayList<>();
             for (JsonNode run : node.path("water")) {
                 water.add(new WaterRun(

@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.DriverManager;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
@@ -55,12 +54,8 @@ public final class Journal implements AutoCloseable, MinuteArchive {
 
     /** Keeps these, each by itself, in a journal in memory that is then forgotten: so that the code is warm. */
     public static void rehearse(List<Writing> all) {
-        try (Connection db = DriverManager.getConnection("jdbc:sqlite::memory:")) {
-            Schema.migrate(db);
-            JournalStore store = new JournalStore(db);
-            for (Writing writing : all) {
-                store.write(List.of(writing));
-            }
+        try {
+            JournalStore.rehearse(all);
         } catch (SQLException e) {
             LOG.debug("no rehearsal", e);
         }
@@ -114,7 +109,12 @@ public final class Journal implements AutoCloseable, MinuteArchive {
         if (all.isEmpty()) {
             return true;
         }
-        boolean good = attempt(s -> s.write(all));
+        boolean good = attempt(s -> {
+            s.write(all);
+            if (file != null && all.stream().anyMatch(Writing::durable)) {
+                file.note(new LastKept(s.last(), clock.instant()));
+            }
+        });
         if (good) {
             kept += all.stream().mapToInt(Writing::lines).sum();
         }
@@ -344,14 +344,22 @@ public final class Journal implements AutoCloseable, MinuteArchive {
         Connection db = from.connect();
         try {
             Path damaged = unsaved;
+            JournalState told = null;
             if (damaged != null) {
-                Salvage.Saved saved = Salvage.from(damaged, db);
+                told = Salvage.from(damaged, db).state(damaged);
                 unsaved = null;
                 begunAnew++;
-                state = saved.state(damaged);
+            }
+            JournalStore fresh = new JournalStore(db);
+            if (told == null) {
+                told = from.missing(fresh);
+            }
+            if (told != null) {
+                from.note(new LastKept(fresh.last(), clock.instant())); // is told once
+                state = told;
                 LOG.warn(state.detail());
             }
-            return new JournalStore(db);
+            return fresh;
         } catch (SQLException e) {
             db.close();
             throw e;

@@ -19,6 +19,8 @@ import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
@@ -26,6 +28,7 @@ import org.sqlite.SQLiteJDBCLoader;
 
 /** The journal's file: its place, its rights, its lock, and what becomes of it when it is damaged. */
 final class JournalFile implements AutoCloseable {
+    private static final Logger LOG = LoggerFactory.getLogger(JournalFile.class);
     private static final DateTimeFormatter STAMP =
             DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss.SSS").withZone(ZoneOffset.UTC);
 
@@ -67,7 +70,7 @@ final class JournalFile implements AutoCloseable {
         if (!Files.exists(lockPath)) {
             createOwned(lockPath);
         }
-        FileChannel channel = FileChannel.open(lockPath, StandardOpenOption.WRITE);
+        FileChannel channel = FileChannel.open(lockPath, StandardOpenOption.READ, StandardOpenOption.WRITE);
         FileLock lock = null;
         try {
             lock = channel.tryLock();
@@ -97,6 +100,24 @@ final class JournalFile implements AutoCloseable {
 
     Path path() {
         return path;
+    }
+
+    /** What had been kept and is there no more; null where nothing is missing. */
+    @Nullable
+    JournalState missing(JournalStore store) throws SQLException {
+        LastKept kept = LastKept.read(channel).orElse(null);
+        return kept == null || store.last() >= kept.seq()
+                ? null
+                : kept.missing(store.last(), store.read(JournalReads::lastSeen), path);
+    }
+
+    /** Notes it. That it cannot be noted takes nothing from what is kept. */
+    void note(LastKept last) {
+        try {
+            last.write(channel);
+        } catch (IOException e) {
+            LOG.debug("where the journal has come to cannot be noted", e);
+        }
     }
 
     /** Opens, and makes the tables where there are none. What SQLite adds beside the file has the file's rights. */

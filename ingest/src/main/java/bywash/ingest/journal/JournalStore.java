@@ -3,6 +3,7 @@ package bywash.ingest.journal;
 import bywash.ingest.recording.RecordedLine;
 import java.nio.file.Path;
 import java.sql.Connection;
+import java.sql.DriverManager;
 import java.sql.PreparedStatement;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -42,6 +43,22 @@ final class JournalStore {
             }
         }
         db.commit();
+    }
+
+    /** The last line of the record; 0 where there is none. */
+    long last() {
+        return next - 1;
+    }
+
+    /** Each by itself into a journal in memory that is then forgotten. */
+    static void rehearse(List<Writing> all) throws SQLException {
+        try (Connection db = DriverManager.getConnection("jdbc:sqlite::memory:")) {
+            Schema.migrate(db);
+            JournalStore store = new JournalStore(db);
+            for (Writing writing : all) {
+                store.write(List.of(writing));
+            }
+        }
     }
 
     private interface Writes {

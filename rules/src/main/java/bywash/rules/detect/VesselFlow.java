@@ -89,6 +89,7 @@ final class VesselFlow {
     private void gap() {
         guard.gap();
         book.loosenBeds();
+        drains.forget();
         recent.clear();
         interrupt();
     }

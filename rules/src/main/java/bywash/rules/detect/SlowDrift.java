@@ -20,6 +20,9 @@ final class SlowDrift {
 
     private static final int HOUR = 60;
     private static final int KEPT_MIN = 1440 + 2 * HOUR;
+    /** A hole of so many minutes is filled and marked; after a longer one the means begin anew. */
+    private static final int LONGEST_HOLE_MIN = 5;
+
     private static final int USUAL_AFTER = 15;
     private static final int USUAL_OVER = 120;
     private static final int LEAST_USUAL = 45;
@@ -27,6 +30,7 @@ final class SlowDrift {
     private final List<SlowWindow> windows;
     private final boolean siphons;
     private final double[] minutes = new double[KEPT_MIN];
+    private final boolean[] unseen = new boolean[KEPT_MIN];
     private int count;
     private double usualL = Double.NaN;
     private final MinuteMean minute = new MinuteMean();
@@ -58,17 +62,34 @@ final class SlowDrift {
     }
 
     private void push(double mean, long times, boolean hold) {
-        if (times > 5) {
+        if (times > LONGEST_HOLE_MIN) {
             clear();
         }
-        for (long k = 0; k < StrictMath.min(times, 5); k++) {
-            minutes[count % minutes.length] = mean;
-            count++;
+        put(mean, false);
+        if (times == 2) {
+            put(mean, false);
+        } else if (times > 2) {
+            double fill = lastL();
+            for (long k = 1; k < StrictMath.min(times, LONGEST_HOLE_MIN); k++) {
+                put(fill, true);
+            }
         }
         usualL = usual();
         for (SlowWindow window : windows) {
-            window.look(minutes, count, hold);
+            window.look(minutes, unseen, count, hold);
         }
+    }
+
+    private void put(double meanL, boolean hole) {
+        minutes[count % minutes.length] = meanL;
+        unseen[count % minutes.length] = hole;
+        count++;
+    }
+
+    /** What a hole is filled with: the swing of the siphons stood anywhere in it, so not the height that it began at. */
+    private double lastL() {
+        int over = StrictMath.min(count, MEAN_OVER);
+        return sum(0, over) / over;
     }
 
     /** Rate that the loudest window in the given direction shows, L/min; NaN where none is ready. */

@@ -24,6 +24,9 @@ final class SlowWindow {
     private double varianceL2 = START_SPREAD_L * START_SPREAD_L;
     private double driftL;
     private double differenceL = Double.NaN;
+    /** What unseen minutes may make of the difference, one standard deviation. */
+    private double unseenSdL;
+
     private final double[] earlierL = new double[GROWTH_OVER];
     private int looks;
     private int seen;
@@ -54,15 +57,17 @@ final class SlowWindow {
         java.util.Arrays.fill(earlierL, Double.NaN);
     }
 
-    /** A minute has passed; {@code ring} holds the means of the last minutes. */
-    void look(double[] ring, int count, boolean hold) {
+    /** A minute has passed; {@code ring} holds the means of the last minutes, some of which nobody saw. */
+    void look(double[] ring, boolean[] unseen, int count, boolean hold) {
         if (count < (1 + BEFORE) * length) {
             return;
         }
         earlierL[looks % GROWTH_OVER] = differenceL;
         looks++;
         differenceL = difference(ring, count);
-        if (hold) {
+        double share = share(unseen, count, weights) + share(unseen, count - length, before);
+        unseenSdL = share > 0 ? share * swingL(ring, count) : 0;
+        if (hold || share > 0) {
             return;
         }
         seen++;
@@ -83,6 +88,28 @@ final class SlowWindow {
             sum += weights[i] * ring[(count - weights.length + i) % ring.length];
         }
         return sum;
+    }
+
+    /** Weight of the minutes that nobody saw: in one hole the siphons' swing misleads them all the same way. */
+    private static double share(boolean[] unseen, int count, double[] weights) {
+        double sum = 0;
+        for (int i = 0; i < weights.length; i++) {
+            sum += unseen[(count - weights.length + i) % unseen.length] ? weights[i] : 0;
+        }
+        return sum;
+    }
+
+    /** Standard deviation of the minutes' means, L. */
+    private double swingL(double[] ring, int count) {
+        int n = (1 + BEFORE) * length;
+        double sum = 0;
+        double squares = 0;
+        for (int i = 1; i <= n; i++) {
+            double v = ring[(count - i) % ring.length] - ring[(count - 1) % ring.length];
+            sum += v;
+            squares += v * v;
+        }
+        return StrictMath.sqrt(StrictMath.max(0, squares / n - sum / n * sum / n));
     }
 
     /** How many limits the difference is. */
@@ -116,7 +143,8 @@ final class SlowWindow {
     private double limit() {
         double lengths = seen / (double) length;
         double caution = 1 + StrictMath.max(0, TRUSTED_LENGTHS - lengths) * 0.1;
-        return caution * StrictMath.max(LEAST_L + 0.03 * length, SIGMAS * StrictMath.sqrt(varianceL2));
+        double sd = StrictMath.sqrt(varianceL2 + unseenSdL * unseenSdL);
+        return caution * StrictMath.max(LEAST_L + 0.03 * length, SIGMAS * sd);
     }
 
     /**

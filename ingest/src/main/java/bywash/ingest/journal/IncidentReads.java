@@ -16,6 +16,7 @@ final class IncidentReads {
     /** From a place in the record on. */
     static final String STORY = "SELECT seq, time, json, 1 FROM transition WHERE seq >= ?1"
             + " UNION ALL SELECT seq, time, json, NULL FROM entry WHERE seq >= ?1 ORDER BY seq";
+
     private static final String NAME = "\"incident\":\"";
 
     private final Connection db;
@@ -39,7 +40,8 @@ final class IncidentReads {
 
     private List<KeptIncident> newest(int most) throws SQLException {
         List<KeptIncident> all = new ArrayList<>();
-        try (PreparedStatement p = db.prepareStatement("SELECT seq, id, json FROM incident ORDER BY seq DESC LIMIT ?")) {
+        try (PreparedStatement p =
+                db.prepareStatement("SELECT seq, id, json FROM incident ORDER BY seq DESC LIMIT ?")) {
             p.setInt(1, most);
             try (ResultSet r = p.executeQuery()) {
                 while (r.next()) {

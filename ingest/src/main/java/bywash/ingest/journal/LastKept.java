@@ -39,7 +39,8 @@ record LastKept(long seq, Instant at) {
         }
         Matcher m = FORM.matcher(new String(bytes.array(), 0, bytes.position(), StandardCharsets.US_ASCII));
         return m.matches()
-                ? Optional.of(new LastKept(Long.parseLong(m.group(1)), Instant.ofEpochMilli(Long.parseLong(m.group(2)))))
+                ? Optional.of(
+                        new LastKept(Long.parseLong(m.group(1)), Instant.ofEpochMilli(Long.parseLong(m.group(2)))))
                 : Optional.empty();
     }
 

@@ -59,9 +59,7 @@ class BacklogTest {
         backlog.add(other);
         backlog.add(alarm(4, "tank"));
         backlog.add(new Writing.Figures("one", "new"));
-        assertEquals(
-                List.of(other, alarm(4, "tank"), new Writing.Figures("one", "new")),
-                backlog.first(9));
+        assertEquals(List.of(other, alarm(4, "tank"), new Writing.Figures("one", "new")), backlog.first(9));
         assertEquals(0, backlog.lost());
     }
 

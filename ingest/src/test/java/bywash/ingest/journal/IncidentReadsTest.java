@@ -47,12 +47,7 @@ class IncidentReadsTest {
 
     private static KeptTransition change(int n, String incident, boolean onSheet) {
         return new KeptTransition(
-                T0.plusSeconds(n),
-                line(n, incident),
-                "unplanned-inflow",
-                "sump",
-                "{}",
-                onSheet ? incident : "");
+                T0.plusSeconds(n), line(n, incident), "unplanned-inflow", "sump", "{}", onSheet ? incident : "");
     }
 
     private static void fill(Journal journal) {
@@ -69,7 +64,8 @@ class IncidentReadsTest {
         try (Journal journal = open()) {
             fill(journal);
             List<KeptIncident> all = journal.incidents(50, story);
-            assertEquals(List.of("one", "two"), all.stream().map(KeptIncident::id).toList());
+            assertEquals(
+                    List.of("one", "two"), all.stream().map(KeptIncident::id).toList());
             assertEquals("{\"l\":3}", all.get(1).json());
             assertEquals(List.of("{\"n\":2}", "between", "{\"n\":5}", "{\"n\":6}"), told);
         }
@@ -110,9 +106,10 @@ class IncidentReadsTest {
             Schema.migrate(db, Schema.STEPS.subList(0, 3));
             try (Statement s = db.createStatement()) {
                 for (int n = 1; n <= 5; n++) {
-                    String json = n == 2 ? "{spoilt" : line(n, n < 4 ? "one" : "two").replace("'", "''");
-                    s.execute("INSERT INTO transition VALUES (" + n + ", " + T0.plusSeconds(n).toEpochMilli() + ", '"
-                            + json + "')");
+                    String json =
+                            n == 2 ? "{spoilt" : line(n, n < 4 ? "one" : "two").replace("'", "''");
+                    s.execute("INSERT INTO transition VALUES (" + n + ", "
+                            + T0.plusSeconds(n).toEpochMilli() + ", '" + json + "')");
                 }
                 s.execute("INSERT INTO transition VALUES (6, 6, '"
                         + line(6, "silent").replace("unplanned-inflow", "probe-silent") + "')");

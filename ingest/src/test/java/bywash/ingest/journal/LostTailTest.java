@@ -124,7 +124,9 @@ class LostTailTest {
         }
         Files.copy(dir.resolve("old"), file(""), StandardCopyOption.REPLACE_EXISTING);
         try (Journal journal = open("killed")) {
-            assertTrue(journal.state().brief().startsWith("JOURNAL HAS LOST 2 LINES"), journal.state().brief());
+            assertTrue(
+                    journal.state().brief().startsWith("JOURNAL HAS LOST 2 LINES"),
+                    journal.state().brief());
         }
         Files.delete(file(""));
         try (Journal journal = open("killed")) {

@@ -9,4 +9,5 @@ import org.jspecify.annotations.Nullable;
  *
  * @param recovery how far the way back from it has come; null where it is not this that is recovered from
  */
-public record IncidentMemory(IncidentFigures figures, @Nullable RecoveryMemory recovery) {}
+public record IncidentMemory(
+        IncidentFigures figures, @Nullable RecoveryMemory recovery) {}

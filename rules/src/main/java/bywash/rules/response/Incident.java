@@ -179,7 +179,12 @@ final class Incident {
         List<String> words = new ArrayList<>();
         ResidualEstimate e = now.residual();
         words.add("At " + SiteTime.words(now.at(), site.timeZone()) + ": "
-                + range(e.lowUgL(), e.likelyUgL(), e.highUgL(), e.probability(), e.acute().limitUgL()));
+                + range(
+                        e.lowUgL(),
+                        e.likelyUgL(),
+                        e.highUgL(),
+                        e.probability(),
+                        e.acute().limitUgL()));
         Peak p = peak;
         if (p != null) {
             words.add("Peak at " + SiteTime.words(p.at(), site.timeZone()) + ": "

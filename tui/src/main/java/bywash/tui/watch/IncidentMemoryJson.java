@@ -105,8 +105,8 @@ final class IncidentMemoryJson {
                     node.has("peak") ? peak(node.path("peak")) : null,
                     water,
                     node.has("sheet") ? sheet(node.path("sheet")) : null);
-            return Optional.of(new IncidentMemory(
-                    figures, node.has("recovery") ? recovery(id, node.path("recovery")) : null));
+            return Optional.of(
+                    new IncidentMemory(figures, node.has("recovery") ? recovery(id, node.path("recovery")) : null));
         } catch (JsonProcessingException | IllegalArgumentException e) {
             return Optional.empty();
         }

@@ -27,7 +27,10 @@ final class PastIncidents implements Story {
     private Instant last = Instant.MIN;
 
     /** @param at in whose place the rules saw it */
-    private record Told(Instant at, @Nullable AlarmTransition change, @Nullable OperatorEntry entry) {}
+    private record Told(
+            Instant at,
+            @Nullable AlarmTransition change,
+            @Nullable OperatorEntry entry) {}
 
     private PastIncidents(Instant applied) {
         this.applied = applied;

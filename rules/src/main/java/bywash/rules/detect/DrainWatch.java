@@ -14,9 +14,6 @@ final class DrainWatch {
     private static final double ENDLESS_LEAST_L = 20;
     private static final double ENDLESS_CAUTION = 12;
     private static final double LIFTED_SHARE = 0.4;
-    /** A drain that was last seen so long ago may be over: nobody listens. */
-    private static final double UNHEARD_MIN = 2;
-
     private static final int RATES_MIN = 3;
     private static final double LEAST_LIFT_L_MIN = 5;
 
@@ -139,7 +136,7 @@ final class DrainWatch {
         if (!running()) {
             return null;
         }
-        double span = StrictMath.min(nowMin, endMin + UNHEARD_MIN) - startMin;
+        double span = nowMin - startMin;
         double rise = sureL - startL;
         boolean endless =
                 rates.size() > 1 && episodes >= ENDLESS_AFTER && span > surelyOverMin() && rise > ENDLESS_LEAST_L;

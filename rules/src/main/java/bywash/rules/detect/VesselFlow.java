@@ -74,7 +74,7 @@ final class VesselFlow {
         if (Double.isNaN(firstMin)) {
             firstMin = tMin;
         }
-        if (!Double.isNaN(lastMin) && tMin - lastMin > StrictMath.max(2, 3.5 * everyMin)) {
+        if (!Double.isNaN(lastMin) && tMin - lastMin > gapMin()) {
             gap();
         }
         if (!Double.isNaN(lastMin) && tMin <= lastMin) {
@@ -86,11 +86,17 @@ final class VesselFlow {
         }
     }
 
+    /** So long without a volume that the level may have done anything, min. */
+    private double gapMin() {
+        return StrictMath.max(2, 3.5 * everyMin);
+    }
+
     private void gap() {
         guard.gap();
         book.loosenBeds();
         drains.forget();
         recent.clear();
+        standstill.clear();
         interrupt();
     }
 
@@ -286,7 +292,8 @@ final class VesselFlow {
             found.beginWithin(stop.offMin(), stop.drainedBackMin(), rate);
             return;
         }
-        Beyond beyond = drains.beyond(nowMin, recent.sureL(), known(), evidence.hintsAtInflow());
+        double heardMin = StrictMath.min(nowMin, lastMin + gapMin()); // a drain does not go on while nobody listens
+        Beyond beyond = drains.beyond(heardMin, recent.sureL(), known(), evidence.hintsAtInflow());
         if (beyond != null) {
             begin(Motion.IN, beyond);
             return;

@@ -33,6 +33,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -129,7 +130,7 @@ class CareTest {
             enter(new WaterTest(at, "tank", "total-chlorine", 0));
             run(3, 0, 6.8);
         }
-        RecoveryView recovery = engine.snapshot().care().recovery();
+        RecoveryView recovery = Objects.requireNonNull(engine.snapshot().care().recovery());
         assertEquals(sheets.get(0).incident(), recovery.incident());
         assertEquals(FeedStage.FULL, recovery.feed(), recovery.feedWords());
     }

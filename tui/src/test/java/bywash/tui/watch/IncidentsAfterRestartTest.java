@@ -29,6 +29,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
@@ -227,7 +228,10 @@ class IncidentsAfterRestartTest {
         same(8, Map.of(6, End.STOP, 7, End.KILL));
         List<ResponseSheet> sheets = care().sheets();
         assertTrue(sheets.get(sheets.size() - 1).began().isBefore(T0.plus(Duration.ofDays(2))), sheets::toString);
-        assertEquals(FeedStage.THREE_QUARTERS, care().recovery().feed(), "it is a long way back");
+        assertEquals(
+                FeedStage.THREE_QUARTERS,
+                Objects.requireNonNull(care().recovery()).feed(),
+                "it is a long way back");
     }
 
     @ParameterizedTest(name = "one stands from day 4 on: {0}")

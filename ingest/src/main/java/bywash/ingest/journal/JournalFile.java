@@ -18,6 +18,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -108,7 +109,10 @@ final class JournalFile implements AutoCloseable {
         LastKept kept = LastKept.read(channel).orElse(null);
         return kept == null || store.last() >= kept.seq()
                 ? null
-                : kept.missing(store.last(), store.read(JournalReads::lastSeen), path);
+                : kept.missing(
+                        store.last(),
+                        store.read(r -> Optional.ofNullable(r.lastSeen())).orElse(null),
+                        path);
     }
 
     /** Notes it. That it cannot be noted takes nothing from what is kept. */

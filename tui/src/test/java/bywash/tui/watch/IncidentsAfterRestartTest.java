@@ -32,7 +32,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
-import org.junit.jupiter.api.BeforeEach;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -65,17 +65,12 @@ class IncidentsAfterRestartTest {
     @TempDir
     Path dir;
 
-    private SiteFile site;
+    private final SiteFile site = ((SiteFileResult.Good) SiteFileReader.read(SITE, "weeks")).siteFile();
     private Instant now = T0;
-    private Path state;
-    private Station station;
-    private SplittableRandom noise;
+    private Path state = Path.of("");
+    private @Nullable Station opened;
+    private SplittableRandom noise = new SplittableRandom(11);
     private boolean brim;
-
-    @BeforeEach
-    void site() {
-        site = ((SiteFileResult.Good) SiteFileReader.read(SITE, "weeks")).siteFile();
-    }
 
     private enum End {
         STOP,
@@ -109,7 +104,7 @@ class IncidentsAfterRestartTest {
             if (minute % 1440 == 360) {
                 chores(day);
                 now = now.plusSeconds(4);
-                station.watch().step(List.of());
+                station().watch().step(List.of());
                 shown.put(day, shown());
             }
             if (minute % 1440 == 200 && ends.containsKey(day)) {
@@ -119,21 +114,25 @@ class IncidentsAfterRestartTest {
                 shown.put(1000 + day, shown());
             }
         }
-        station.watch().end();
+        station().watch().end();
         return shown;
     }
 
     private void open() throws Exception {
-        station = Station.open(site, state, () -> now);
+        opened = Station.open(site, state, () -> now);
+    }
+
+    private Station station() {
+        return Objects.requireNonNull(opened);
     }
 
     private void again(End end, String name) throws Exception {
         if (end == End.STOP) {
-            station.watch().end();
+            station().watch().end();
         } else {
             Path copy = dir.resolve(name);
             CrashedFiles.killed(state, copy);
-            station.watch().end();
+            station().watch().end();
             state = copy;
         }
         open();
@@ -143,7 +142,7 @@ class IncidentsAfterRestartTest {
         double mm = levelMm(minute / 60.0) + noise.nextDouble(-1.5, 1.5);
         String level = String.format(Locale.ROOT, "%.2f", mm / 10);
         String ph = String.format(Locale.ROOT, "%.2f", 6.8 + 0.002 * (minute % 17));
-        station.watch().step(List.of(message("weeks/sump", level), message("weeks/ph", ph)));
+        station().watch().step(List.of(message("weeks/sump", level), message("weeks/ph", ph)));
     }
 
     private Message message(String topic, String payload) {
@@ -152,8 +151,8 @@ class IncidentsAfterRestartTest {
 
     private void enter(OperatorEntry entry) {
         now = now.plusMillis(7);
-        station.watch().enter(entry);
-        station.watch().step(List.of());
+        station().watch().enter(entry);
+        station().watch().step(List.of());
     }
 
     private void chores(int day) {
@@ -173,15 +172,15 @@ class IncidentsAfterRestartTest {
     }
 
     private CareStatus care() {
-        return station.watch().latest().snapshot().care();
+        return station().watch().latest().snapshot().care();
     }
 
     private List<String> shown() {
-        FrameSource latest = station.watch().latest();
+        FrameSource latest = station().watch().latest();
         Frame frame = new Frame(
                 latest.snapshot(),
-                station.past().trends(),
-                station.past().log(),
+                station().past().trends(),
+                station().past().log(),
                 latest.now(),
                 Losses.NONE,
                 latest.safeReserves(),
@@ -215,7 +214,7 @@ class IncidentsAfterRestartTest {
         Map<Integer, List<String>> straight = play("straight", days, Map.of());
         Map<Integer, List<String>> broken = play("broken", days, ends);
         straight.forEach((day, words) -> {
-            List<String> other = broken.get(day);
+            List<String> other = Objects.requireNonNull(broken.get(day));
             for (int i = 0; i < Math.min(words.size(), other.size()); i++) {
                 assertEquals(words.get(i), other.get(i), "day " + day);
             }

@@ -64,13 +64,11 @@ public final class EventTimeOrder {
      * @param receivedAt when it came in; a probe whose clock runs ahead then does not make the others late
      */
     public void offer(EngineEvent event, Instant receivedAt) {
-        if (event instanceof EngineEvent.Tick) {
-            throw new IllegalArgumentException("ticks are made here, not offered");
-        }
+        String probe = probe(event);
         advanceTo(receivedAt);
         Instant bound = released;
         if (bound != null && event.at().isBefore(bound)) {
-            if (fromAProbe(event)) {
+            if (!probe.isEmpty()) {
                 lateCount++;
                 late.accept(event);
             } else {
@@ -78,24 +76,23 @@ public final class EventTimeOrder {
             }
             return;
         }
-        if (held.size() >= MOST_HELD && fromAProbe(event)) {
+        if (held.size() >= MOST_HELD && !probe.isEmpty()) {
             // letting one out before its time would make all others late
             lateCount++;
             late.accept(event);
             return;
         }
-        held.add(new Held(event, probe(event), arrivals++));
+        held.add(new Held(event, probe, arrivals++));
     }
 
-    private static boolean fromAProbe(EngineEvent event) {
-        return event instanceof EngineEvent.ReadingArrived || event instanceof EngineEvent.ReadingRefused;
-    }
-
+    /** Whose it is; empty for what must not be dropped. */
     private static String probe(EngineEvent event) {
-        if (event instanceof EngineEvent.ReadingArrived r) {
-            return r.reading().probe();
-        }
-        return event instanceof EngineEvent.ReadingRefused r ? r.probe() : "";
+        return switch (event.kind()) {
+            case READING_ARRIVED -> ((EngineEvent.ReadingArrived) event).reading().probe();
+            case READING_REFUSED -> ((EngineEvent.ReadingRefused) event).probe();
+            case OPERATOR_ACTED, FEED_CHANGED, WATCH_STARTED -> "";
+            case TICK -> throw new IllegalArgumentException("ticks are made here, not offered");
+        };
     }
 
     /** The time of receipt has reached {@code now}; going back is passed over. */

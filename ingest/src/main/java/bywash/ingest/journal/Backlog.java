@@ -107,8 +107,8 @@ public final class Backlog {
 
     /** The disk does not take it, and there is too much of it: gives up what matters least, to well below the bound. */
     public void shrink() {
-        thin(Writing.Kind.MESSAGE);
-        thin(Writing.Kind.MINUTE);
+        thin(Writing.Message.class);
+        thin(Writing.Minute.class);
         halve(Writing.Kind.STATE);
         for (List<Writing> old = outdated(); over() && !old.isEmpty(); old = outdated()) {
             giveUp(olderHalf(old));
@@ -128,37 +128,29 @@ public final class Backlog {
     }
 
     /** What follows another of its source too soon goes; sooner than 2 s at first, than twice that if that is not enough. */
-    private void thin(Writing.Kind kind) {
-        for (Duration apart = LEAST_APART; over() && waiting(kind) > 0; apart = apart.plus(apart)) {
-            giveUp(apart.compareTo(MOST_APART) > 0 ? these(of(kind)) : tooSoon(of(kind), apart));
+    private void thin(Class<? extends Writing.Sample> type) {
+        for (Duration apart = LEAST_APART; over(); apart = apart.plus(apart)) {
+            List<? extends Writing.Sample> all =
+                    waiting.stream().filter(type::isInstance).map(type::cast).toList();
+            if (all.isEmpty()) {
+                return;
+            }
+            giveUp(apart.compareTo(MOST_APART) > 0 ? these(all) : tooSoon(all, apart));
         }
     }
 
-    private static Set<Writing> tooSoon(List<Writing> all, Duration apart) {
+    private static Set<Writing> tooSoon(List<? extends Writing.Sample> all, Duration apart) {
         Set<Writing> chosen = same();
         Map<String, Instant> last = new HashMap<>();
-        for (Writing writing : all) {
-            Instant before = last.get(source(writing));
-            Instant at = at(writing);
-            if (before != null && at.isBefore(before.plus(apart))) {
-                chosen.add(writing);
+        for (Writing.Sample each : all) {
+            Instant before = last.get(each.source());
+            if (before != null && each.at().isBefore(before.plus(apart))) {
+                chosen.add(each);
             } else {
-                last.put(source(writing), at);
+                last.put(each.source(), each.at());
             }
         }
         return chosen;
-    }
-
-    private static String source(Writing writing) {
-        return writing instanceof Writing.Minute m
-                ? m.rollup().probe()
-                : ((Writing.Message) writing).message().topic();
-    }
-
-    private static Instant at(Writing writing) {
-        return writing instanceof Writing.Minute m
-                ? m.rollup().minute()
-                : ((Writing.Message) writing).message().time();
     }
 
     private void giveUp(Set<Writing> these) {
@@ -174,7 +166,7 @@ public final class Backlog {
         waiting = left;
     }
 
-    private static Set<Writing> these(List<Writing> all) {
+    private static Set<Writing> these(List<? extends Writing> all) {
         Set<Writing> set = same();
         set.addAll(all);
         return set;

@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Map;
 
 /** The statements. Each method is one transaction: done, or undone when it throws; the store is not used again then. */
-final class JournalStore {
+final class JournalStore implements Writing.Store {
     private static final String NEXT =
             "SELECT max(ifnull((SELECT max(seq) FROM message), 0), ifnull((SELECT max(seq) FROM entry), 0),"
                     + " ifnull((SELECT max(seq) FROM transition), 0), ifnull((SELECT max(seq) FROM state), 0)) + 1";
@@ -88,7 +88,7 @@ final class JournalStore {
         transaction(() -> {
             try {
                 for (Writing writing : all) {
-                    write(writing);
+                    writing.into(this);
                 }
             } finally {
                 release();
@@ -96,30 +96,6 @@ final class JournalStore {
         });
         if (durable) {
             pragma("NORMAL");
-        }
-    }
-
-    private void write(Writing writing) throws SQLException {
-        if (writing instanceof Writing.Message m) {
-            message(m.message());
-        } else if (writing instanceof Writing.Minute m) {
-            rollup(m.rollup());
-        } else if (writing instanceof Writing.State s) {
-            insert("state", s.at(), s.json());
-        } else if (writing instanceof Writing.Transitions t) {
-            for (KeptTransition each : t.all()) {
-                transition(each);
-            }
-        } else if (writing instanceof Writing.Standing s) {
-            for (KeptTransition each : s.all()) {
-                standing(each);
-            }
-        } else if (writing instanceof Writing.Entry e) {
-            insert("entry", e.at(), e.json());
-        } else if (writing instanceof Writing.Figures f) {
-            figures(f);
-        } else if (writing instanceof Writing.Site s) {
-            site(s.from(), s.text());
         }
     }
 
@@ -141,7 +117,8 @@ final class JournalStore {
         return known;
     }
 
-    private void message(RecordedLine.Message m) throws SQLException {
+    @Override
+    public void message(RecordedLine.Message m) throws SQLException {
         int topic = number(m.topic());
         PreparedStatement p = prepared("INSERT INTO message VALUES (?, ?, ?, ?, ?)");
         p.setLong(1, next++);
@@ -166,7 +143,8 @@ final class JournalStore {
         return id;
     }
 
-    private void transition(KeptTransition t) throws SQLException {
+    @Override
+    public void transition(KeptTransition t) throws SQLException {
         if (!t.incident().isEmpty()) {
             PreparedStatement p = prepared("INSERT OR IGNORE INTO incident VALUES (?, ?, NULL)");
             p.setLong(1, next);
@@ -177,19 +155,31 @@ final class JournalStore {
         standing(t);
     }
 
-    private void figures(Writing.Figures f) throws SQLException {
+    @Override
+    public void figures(Writing.Figures f) throws SQLException {
         PreparedStatement p = prepared("UPDATE incident SET json = ? WHERE id = ?");
         p.setString(1, f.json());
         p.setString(2, f.incident());
         p.executeUpdate();
     }
 
-    private void standing(KeptTransition t) throws SQLException {
+    @Override
+    public void standing(KeptTransition t) throws SQLException {
         PreparedStatement p = prepared("INSERT OR REPLACE INTO alarm VALUES (?, ?, ?)");
         p.setString(1, t.kind());
         p.setString(2, t.subject());
         p.setString(3, t.state());
         p.executeUpdate();
+    }
+
+    @Override
+    public void state(Instant at, String json) throws SQLException {
+        insert("state", at, json);
+    }
+
+    @Override
+    public void entry(Instant at, String json) throws SQLException {
+        insert("entry", at, json);
     }
 
     private void insert(String table, Instant at, String json) throws SQLException {
@@ -201,7 +191,8 @@ final class JournalStore {
     }
 
     /** The site file from a time on; the same text as before is not kept twice. */
-    private void site(Instant at, String text) throws SQLException {
+    @Override
+    public void site(Instant at, String text) throws SQLException {
         if (text.equals(new JournalReads(db).site())) {
             return;
         }
@@ -229,7 +220,8 @@ final class JournalStore {
         db.setAutoCommit(false);
     }
 
-    private void rollup(Rollup r) throws SQLException {
+    @Override
+    public void minute(Rollup r) throws SQLException {
         int probe = number(r.probe());
         PreparedStatement p = prepared("INSERT OR REPLACE INTO rollup VALUES (?, ?, ?, ?, ?, ?)");
         p.setInt(1, probe);

@@ -4,6 +4,7 @@ import bywash.ingest.recording.EntryJson;
 import bywash.ingest.recording.LineJson;
 import bywash.ingest.recording.RecordedLine;
 import bywash.rules.event.OperatorEntry;
+import java.sql.SQLException;
 import java.time.Instant;
 import java.util.List;
 
@@ -22,6 +23,36 @@ public sealed interface Writing {
 
     Kind kind();
 
+    /** Where all of it goes: one deed for each kind of thing, so that none can be forgotten. */
+    interface Store {
+        void message(RecordedLine.Message message) throws SQLException;
+
+        void minute(Rollup rollup) throws SQLException;
+
+        void state(Instant at, String json) throws SQLException;
+
+        void transition(KeptTransition transition) throws SQLException;
+
+        void standing(KeptTransition transition) throws SQLException;
+
+        void entry(Instant at, String json) throws SQLException;
+
+        void figures(Figures figures) throws SQLException;
+
+        void site(Instant from, String text) throws SQLException;
+    }
+
+    /** Goes into the store. */
+    void into(Store store) throws SQLException;
+
+    /** One of many like it: what stands soon after another of its source may be given up. */
+    sealed interface Sample extends Writing {
+        /** The topic or the probe it comes from. */
+        String source();
+
+        Instant at();
+    }
+
     /** About what it takes in memory, bytes. */
     int size();
 
@@ -38,10 +69,25 @@ public sealed interface Writing {
     /** What holds a thing in memory, beside its texts. */
     int OVERHEAD = 100;
 
-    record Message(RecordedLine.Message message) implements Writing {
+    record Message(RecordedLine.Message message) implements Sample {
         @Override
         public Kind kind() {
             return Kind.MESSAGE;
+        }
+
+        @Override
+        public void into(Store store) throws SQLException {
+            store.message(message);
+        }
+
+        @Override
+        public String source() {
+            return message.topic();
+        }
+
+        @Override
+        public Instant at() {
+            return message.time();
         }
 
         @Override
@@ -50,10 +96,25 @@ public sealed interface Writing {
         }
     }
 
-    record Minute(Rollup rollup) implements Writing {
+    record Minute(Rollup rollup) implements Sample {
         @Override
         public Kind kind() {
             return Kind.MINUTE;
+        }
+
+        @Override
+        public void into(Store store) throws SQLException {
+            store.minute(rollup);
+        }
+
+        @Override
+        public String source() {
+            return rollup.probe();
+        }
+
+        @Override
+        public Instant at() {
+            return rollup.minute();
         }
 
         @Override
@@ -74,6 +135,11 @@ public sealed interface Writing {
         }
 
         @Override
+        public void into(Store store) throws SQLException {
+            store.state(at, json);
+        }
+
+        @Override
         public int size() {
             return OVERHEAD + json.length();
         }
@@ -88,6 +154,13 @@ public sealed interface Writing {
         @Override
         public Kind kind() {
             return Kind.ALARM;
+        }
+
+        @Override
+        public void into(Store store) throws SQLException {
+            for (KeptTransition each : all) {
+                store.transition(each);
+            }
         }
 
         @Override
@@ -120,6 +193,13 @@ public sealed interface Writing {
         }
 
         @Override
+        public void into(Store store) throws SQLException {
+            for (KeptTransition each : all) {
+                store.standing(each);
+            }
+        }
+
+        @Override
         public int size() {
             return all.stream().mapToInt(t -> OVERHEAD + t.state().length()).sum();
         }
@@ -141,6 +221,11 @@ public sealed interface Writing {
         }
 
         @Override
+        public void into(Store store) throws SQLException {
+            store.figures(this);
+        }
+
+        @Override
         public int size() {
             return OVERHEAD + json.length();
         }
@@ -154,6 +239,11 @@ public sealed interface Writing {
         @Override
         public Kind kind() {
             return Kind.ENTRY;
+        }
+
+        @Override
+        public void into(Store store) throws SQLException {
+            store.entry(at, json);
         }
 
         @Override
@@ -172,6 +262,11 @@ public sealed interface Writing {
         @Override
         public Kind kind() {
             return Kind.REST;
+        }
+
+        @Override
+        public void into(Store store) throws SQLException {
+            store.site(from, text);
         }
 
         @Override

@@ -1,6 +1,7 @@
 package bywash.ingest.payload;
 
 import bywash.ingest.site.ProbeBinding;
+import bywash.ingest.site.ProbeBinding.PayloadFormat;
 import bywash.rules.event.Reading;
 import bywash.rules.site.Quantity;
 import com.fasterxml.jackson.core.JsonPointer;
@@ -12,18 +13,22 @@ import org.jspecify.annotations.Nullable;
 
 /** One probe's way out of a payload. */
 final class Channel {
-    private final ProbeBinding.PayloadFormat format;
+    private final PayloadFormat.Kind format;
     private final String probe;
     private final boolean state;
     private final Conversion conversion;
-    private final @Nullable JsonPointer pointer;
+    private final JsonPointer pointer;
+    private final @Nullable String name;
 
     Channel(ProbeBinding binding) {
-        this.format = binding.format();
+        PayloadFormat written = binding.format();
+        this.format = written.kind();
         this.probe = binding.probe().id();
         this.state = binding.probe().quantity() == Quantity.STATE;
         this.conversion = new Conversion(binding);
-        this.pointer = format instanceof ProbeBinding.PayloadFormat.Pointer p ? JsonPointer.compile(p.pointer()) : null;
+        this.pointer =
+                written instanceof PayloadFormat.Pointer p ? JsonPointer.compile(p.pointer()) : JsonPointer.empty();
+        this.name = written instanceof PayloadFormat.SenMl senMl ? senMl.name() : null;
     }
 
     String probe() {
@@ -32,18 +37,20 @@ final class Channel {
 
     void decode(Payload payload, DecodeSink sink) {
         try {
-            if (format instanceof ProbeBinding.PayloadFormat.SenMl senMl) {
-                fromSenMl(payload, senMl, sink);
-            } else {
-                double raw = pointer == null
-                        ? fromNumber(payload.bytes())
-                        : fromJson(payload.tree().at(pointer));
-                if (state || !payload.retained()) {
-                    accept(raw, null, payload.receivedAt(), sink);
-                }
+            switch (format) {
+                case NUMBER -> now(fromNumber(payload.bytes()), payload, sink);
+                case POINTER -> now(fromJson(payload.tree().at(pointer)), payload, sink);
+                case SENML -> fromSenMl(payload, sink);
             }
         } catch (PayloadFault e) {
             sink.refused(probe, payload.receivedAt(), e.reason());
+        }
+    }
+
+    /** A number without a time of its own; one that was kept is a reading only where it tells a state. */
+    private void now(double raw, Payload payload, DecodeSink sink) throws PayloadFault {
+        if (state || !payload.retained()) {
+            accept(raw, null, payload.receivedAt(), sink);
         }
     }
 
@@ -57,7 +64,7 @@ final class Channel {
 
     private double fromJson(JsonNode node) throws PayloadFault {
         if (node.isMissingNode() || node.isNull()) {
-            throw new PayloadFault("nothing stands at " + PayloadFault.quoted(String.valueOf(pointer)));
+            throw new PayloadFault("nothing stands at " + PayloadFault.quoted(pointer.toString()));
         }
         if (node.isNumber()) {
             double value = node.doubleValue();
@@ -72,13 +79,11 @@ final class Channel {
         if (node.isBoolean() && state) {
             return node.booleanValue() ? 1 : 0;
         }
-        throw new PayloadFault("the value at " + PayloadFault.quoted(String.valueOf(pointer)) + " is not a number");
+        throw new PayloadFault("the value at " + PayloadFault.quoted(pointer.toString()) + " is not a number");
     }
 
-    private void fromSenMl(Payload payload, ProbeBinding.PayloadFormat.SenMl senMl, DecodeSink sink)
-            throws PayloadFault {
+    private void fromSenMl(Payload payload, DecodeSink sink) throws PayloadFault {
         List<SenMlRecord> pack = payload.senMl();
-        String name = senMl.name();
         if (name == null && pack.size() != 1) {
             throw new PayloadFault("the SenML pack has " + pack.size() + " records and the probe has no name");
         }
@@ -96,7 +101,6 @@ final class Channel {
 
     /** Whether the pack has a record for this probe. */
     boolean matches(List<SenMlRecord> pack) {
-        String name = format instanceof ProbeBinding.PayloadFormat.SenMl senMl ? senMl.name() : null;
         return name != null && pack.stream().anyMatch(r -> r.name().endsWith(name));
     }
 

@@ -2,6 +2,7 @@ package bywash.ingest.recording;
 
 import bywash.ingest.site.Dimension;
 import bywash.rules.chlorine.Treatment;
+import bywash.rules.event.EntryKind;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.site.Stocking;
 import java.time.Instant;

@@ -25,11 +25,7 @@ final class EntryWriter {
     }
 
     private void fields(OperatorEntry entry) throws IOException {
-        EntryKind kind = EntryKind.of(entry.word());
-        if (kind == null) {
-            throw new IllegalArgumentException("no kind of entry is called " + entry.word());
-        }
-        switch (kind) {
+        switch (entry.kind()) {
             case TOP_UP_START -> topUpStart((OperatorEntry.TopUpStart) entry);
             case TOP_UP_END -> text("vessel", ((OperatorEntry.TopUpEnd) entry).vessel());
             case BATCH_FILL -> batchFill((OperatorEntry.BatchFill) entry);

@@ -29,21 +29,26 @@ public final class RecordingWriter implements Closeable, Flushable {
     }
 
     static void write(JsonGenerator json, RecordedLine line) throws IOException {
-        if (line instanceof RecordedLine.Entry e) {
-            EntryWriter.write(json, e.entry());
-        } else if (line instanceof RecordedLine.Message m) {
-            writeMessage(json, m);
-        } else if (line instanceof RecordedLine.Feed f) {
-            begin(json, f.time());
-            json.writeStringField("feed", f.up() ? "up" : "lost");
-            json.writeStringField("detail", f.detail());
-            json.writeEndObject();
-        } else if (line instanceof RecordedLine.WatchStarted w) {
-            begin(json, w.time());
-            json.writeStringField("watch", "started");
-            json.writeStringField("unwatched-since", IsoTime.format(w.unwatchedSince()));
-            json.writeEndObject();
+        switch (line.kind()) {
+            case ENTRY -> EntryWriter.write(json, ((RecordedLine.Entry) line).entry());
+            case MESSAGE -> writeMessage(json, (RecordedLine.Message) line);
+            case FEED -> writeFeed(json, (RecordedLine.Feed) line);
+            case WATCH_STARTED -> writeStart(json, (RecordedLine.WatchStarted) line);
         }
+    }
+
+    private static void writeFeed(JsonGenerator json, RecordedLine.Feed f) throws IOException {
+        begin(json, f.time());
+        json.writeStringField("feed", f.up() ? "up" : "lost");
+        json.writeStringField("detail", f.detail());
+        json.writeEndObject();
+    }
+
+    private static void writeStart(JsonGenerator json, RecordedLine.WatchStarted w) throws IOException {
+        begin(json, w.time());
+        json.writeStringField("watch", "started");
+        json.writeStringField("unwatched-since", IsoTime.format(w.unwatchedSince()));
+        json.writeEndObject();
     }
 
     private static void begin(JsonGenerator json, Instant time) throws IOException {

@@ -1,5 +1,6 @@
 package bywash.ingest.recording;
 
+import bywash.rules.event.EntryKind;
 import bywash.rules.event.OperatorEntry.Withdraw;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;

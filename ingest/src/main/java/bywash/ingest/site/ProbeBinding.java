@@ -18,13 +18,37 @@ public record ProbeBinding(
 
     /** The shapes a payload may have. */
     public sealed interface PayloadFormat {
+        /** Which of the family it is, so that a switch over it is complete. */
+        enum Kind {
+            NUMBER,
+            SENML,
+            POINTER
+        }
+
+        Kind kind();
+
         /** Text of one number; for a state probe also on or off. */
-        record Number() implements PayloadFormat {}
+        record Number() implements PayloadFormat {
+            @Override
+            public Kind kind() {
+                return Kind.NUMBER;
+            }
+        }
 
         /** @param name matched against the end of the resolved name; null takes the only record */
-        record SenMl(@Nullable String name) implements PayloadFormat {}
+        record SenMl(@Nullable String name) implements PayloadFormat {
+            @Override
+            public Kind kind() {
+                return Kind.SENML;
+            }
+        }
 
         /** @param pointer RFC 6901 */
-        record Pointer(String pointer) implements PayloadFormat {}
+        record Pointer(String pointer) implements PayloadFormat {
+            @Override
+            public Kind kind() {
+                return Kind.POINTER;
+            }
+        }
     }
 }

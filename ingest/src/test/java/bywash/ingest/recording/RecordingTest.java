@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bywash.rules.event.Appetite;
 import bywash.rules.event.CalibrationPoint;
+import bywash.rules.event.EntryKind;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.site.Stocking;
 import java.io.ByteArrayInputStream;

@@ -14,11 +14,7 @@ import bywash.rules.event.EngineEvent.FeedChanged;
 import bywash.rules.event.EngineEvent.OperatorActed;
 import bywash.rules.event.EngineEvent.ReadingArrived;
 import bywash.rules.event.EngineEvent.ReadingRefused;
-import bywash.rules.event.EngineEvent.Tick;
-import bywash.rules.event.EngineEvent.WatchStarted;
 import bywash.rules.event.OperatorEntry;
-import bywash.rules.event.OperatorEntry.MaintenanceEnd;
-import bywash.rules.event.OperatorEntry.MaintenanceStart;
 import bywash.rules.event.OperatorEntry.StockingChange;
 import bywash.rules.event.OperatorEntry.Withdraw;
 import bywash.rules.event.Reading;
@@ -84,7 +80,7 @@ public final class Engine {
         this.systemRules = new SystemRules(site, board, balance, residual);
         this.nitrogenRules = new NitrogenRules(site, board);
         this.careRules = new CareRules(site, board, residual);
-        this.entryRules = new EntryRules(board, balance, residual, nitrogenRules);
+        this.entryRules = new EntryRules(board, suppression, balance, residual, nitrogenRules);
         this.season = new SeasonLedger(site);
         for (Probe probe : site.probes()) {
             ProbeMonitor monitor = new ProbeMonitor(probe);
@@ -101,25 +97,20 @@ public final class Engine {
         if (at == null || event.at().isAfter(at)) {
             at = event.at();
         }
-        if (event instanceof ReadingArrived arrived) {
-            reading(arrived.reading());
-        } else if (event instanceof ReadingRefused refused) {
-            ProbeMonitor monitor = byProbe.get(refused.probe());
-            if (monitor != null) {
-                monitor.refuse(refused.reason());
+        switch (event.kind()) {
+            case READING_ARRIVED -> reading(((ReadingArrived) event).reading());
+            case READING_REFUSED -> refused((ReadingRefused) event);
+            case TICK -> tick(event.at());
+            case OPERATOR_ACTED -> acted(((OperatorActed) event).entry(), null);
+            case FEED_CHANGED -> {
+                FeedChanged changed = (FeedChanged) event;
+                feedUp = changed.up();
+                feedDetail = changed.detail();
             }
-        } else if (event instanceof Tick tick) {
-            tick(tick.at());
-        } else if (event instanceof OperatorActed acted) {
-            acted(acted.entry(), null);
-        } else if (event instanceof FeedChanged changed) {
-            feedUp = changed.up();
-            feedDetail = changed.detail();
-        } else if (event instanceof WatchStarted started) {
-            monitors.values().forEach(monitor -> monitor.resume(started.at()));
-            board.unwatched();
-        } else {
-            throw new IllegalArgumentException("unknown event " + event);
+            case WATCH_STARTED -> {
+                monitors.values().forEach(monitor -> monitor.resume(event.at()));
+                board.unwatched();
+            }
         }
         List<AlarmTransition> transitions = board.drain();
         careRules.transitions(transitions);
@@ -128,7 +119,6 @@ public final class Engine {
 
     /** @param past what the probes read around the entry's time; null where its readings came in one by one */
     private void acted(OperatorEntry entry, @Nullable PastMinutes past) {
-        care(entry);
         stocking = entryRules.apply(entry, stocking);
         careRules.entry(entry);
         OperatorEntry undone = entry instanceof Withdraw withdraw ? season.named(withdraw) : null;
@@ -155,11 +145,10 @@ public final class Engine {
         nitrogenRules.limits(limits);
     }
 
-    private void care(OperatorEntry entry) {
-        if (entry instanceof MaintenanceStart start) {
-            suppression.started(start);
-        } else if (entry instanceof MaintenanceEnd end) {
-            suppression.ended(end);
+    private void refused(ReadingRefused refused) {
+        ProbeMonitor monitor = byProbe.get(refused.probe());
+        if (monitor != null) {
+            monitor.refuse(refused.reason());
         }
     }
 

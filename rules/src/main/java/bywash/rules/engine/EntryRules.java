@@ -13,6 +13,8 @@ import bywash.rules.event.OperatorEntry.Acknowledge;
 import bywash.rules.event.OperatorEntry.BatchFill;
 import bywash.rules.event.OperatorEntry.BatchTreat;
 import bywash.rules.event.OperatorEntry.Dose;
+import bywash.rules.event.OperatorEntry.MaintenanceEnd;
+import bywash.rules.event.OperatorEntry.MaintenanceStart;
 import bywash.rules.event.OperatorEntry.OutOfService;
 import bywash.rules.event.OperatorEntry.ReturnToService;
 import bywash.rules.event.OperatorEntry.Shelve;
@@ -37,13 +39,20 @@ final class EntryRules {
     private static final double NITRITE_MG_L = 1.0;
 
     private final AlarmBoard board;
+    private final Suppression suppression;
     private final WaterBalance balance;
     private final ResidualTracker residual;
     private final NitrogenRules nitrogen;
     private final TreeMap<String, Instant> tested = new TreeMap<>();
 
-    EntryRules(AlarmBoard board, WaterBalance balance, ResidualTracker residual, NitrogenRules nitrogen) {
+    EntryRules(
+            AlarmBoard board,
+            Suppression suppression,
+            WaterBalance balance,
+            ResidualTracker residual,
+            NitrogenRules nitrogen) {
         this.board = board;
+        this.suppression = suppression;
         this.balance = balance;
         this.residual = residual;
         this.nitrogen = nitrogen;
@@ -51,34 +60,39 @@ final class EntryRules {
 
     /** Applies the entry and returns the stocking from here on. */
     Stocking apply(OperatorEntry entry, Stocking stocking) {
-        if (entry instanceof TopUpStart start) {
-            balance.topUpStarted(start);
-        } else if (entry instanceof TopUpEnd end) {
-            balance.topUpEnded(end);
-            released();
-        } else if (entry instanceof BatchFill fill) {
-            balance.batchFilled(fill);
-            batch(fill.vessel(), batch -> batch.filled(fill.at(), fill.volumeL()));
-        } else if (entry instanceof BatchTreat treat) {
-            treat(treat);
-        } else if (entry instanceof Dose dose) {
-            dosed(dose);
-        } else if (entry instanceof WaterTest test) {
-            test(test);
-        } else if (entry instanceof Acknowledge acknowledge) {
-            board.acknowledge(acknowledge);
-        } else if (entry instanceof Shelve shelve) {
-            board.shelve(shelve);
-        } else if (entry instanceof Unshelve unshelve) {
-            board.unshelve(unshelve);
-        } else if (entry instanceof OutOfService out) {
-            board.removeFromService(out);
-        } else if (entry instanceof ReturnToService back) {
-            board.returnToService(back);
-        } else if (entry instanceof StockingChange change) {
-            return change.stocking();
+        switch (entry.kind()) {
+            case TOP_UP_START -> balance.topUpStarted((TopUpStart) entry);
+            case TOP_UP_END -> {
+                balance.topUpEnded((TopUpEnd) entry);
+                released();
+            }
+            case BATCH_FILL -> filled((BatchFill) entry);
+            case BATCH_TREAT -> treat((BatchTreat) entry);
+            case DOSE -> dosed((Dose) entry);
+            case TEST -> test((WaterTest) entry);
+            case ACKNOWLEDGE -> board.acknowledge((Acknowledge) entry);
+            case SHELVE -> board.shelve((Shelve) entry);
+            case UNSHELVE -> board.unshelve((Unshelve) entry);
+            case MAINTENANCE_START -> suppression.started((MaintenanceStart) entry);
+            case MAINTENANCE_END -> suppression.ended((MaintenanceEnd) entry);
+            case OUT_OF_SERVICE -> board.removeFromService((OutOfService) entry);
+            case RETURN_TO_SERVICE -> board.returnToService((ReturnToService) entry);
+            case STOCKING -> {
+                return ((StockingChange) entry).stocking();
+            }
+            case FEED, FISH_IN, HARVEST, WEIGH, FISH_LOSS, FISH_MOVE, PLANT, CROP_HARVEST, BED, PH_PLAN -> {
+                // the season's books
+            }
+            case CALIBRATE, PROBE_CARE, NOTE, STEP_DONE, WITHDRAW -> {
+                // the books of the probes, of incidents and of what counts
+            }
         }
         return stocking;
+    }
+
+    private void filled(BatchFill fill) {
+        balance.batchFilled(fill);
+        batch(fill.vessel(), batch -> batch.filled(fill.at(), fill.volumeL()));
     }
 
     private void batch(String reserve, Consumer<ReserveBatch> change) {
@@ -150,14 +164,28 @@ final class EntryRules {
      * @param season with the entry taken out already
      */
     Stocking withdrawn(Instant at, OperatorEntry undone, SeasonLedger season, Stocking stocking) {
-        if (undone instanceof WaterTest test) {
-            testWithdrawn(at, test, season);
-        } else if (undone instanceof BatchFill fill) {
-            batch(fill.vessel(), batch -> batch.doubted(at));
-        } else if (undone instanceof BatchTreat treat) {
-            batch(treat.vessel(), batch -> batch.doubted(at));
-        } else if (undone instanceof StockingChange) {
-            return season.stocking();
+        switch (undone.kind()) {
+            case TEST -> testWithdrawn(at, (WaterTest) undone, season);
+            case BATCH_FILL -> batch(((BatchFill) undone).vessel(), batch -> batch.doubted(at));
+            case BATCH_TREAT -> batch(((BatchTreat) undone).vessel(), batch -> batch.doubted(at));
+            case STOCKING -> {
+                return season.stocking();
+            }
+            case DOSE -> {
+                // the likely residual stays where a dechlorinator put it; the high end never fell by one
+            }
+            case FEED, FISH_IN, HARVEST, WEIGH, FISH_LOSS, FISH_MOVE, PLANT, CROP_HARVEST, BED, PH_PLAN -> {
+                // the season's books are begun anew without it
+            }
+            case CALIBRATE, PROBE_CARE, NOTE -> {
+                // so are the books of the probes; a note changed nothing
+            }
+            case TOP_UP_START, TOP_UP_END, ACKNOWLEDGE, SHELVE, UNSHELVE, STEP_DONE, WITHDRAW -> {
+                // not taken back, but answered by another entry
+            }
+            case MAINTENANCE_START, MAINTENANCE_END, OUT_OF_SERVICE, RETURN_TO_SERVICE -> {
+                // so are these
+            }
         }
         return stocking;
     }

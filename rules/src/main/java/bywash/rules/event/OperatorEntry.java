@@ -6,33 +6,38 @@ import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** What the grower enters. The words of {@link #word()} stand in recordings. */
+/** What the grower enters. The words of {@link #word()} stand in recordings; switch over {@link #kind()}. */
 public sealed interface OperatorEntry {
     Instant at();
 
+    /** Which of the family it is; each kind is one record. */
+    EntryKind kind();
+
     /** The entry's word in recordings, such as {@code top-up-start}. */
-    String word();
+    default String word() {
+        return kind().word();
+    }
 
     /** @param source a reserve's id, or {@code mains} */
     record TopUpStart(Instant at, String vessel, String source, double volumeL, Duration duration)
             implements OperatorEntry {
         @Override
-        public String word() {
-            return "top-up-start";
+        public EntryKind kind() {
+            return EntryKind.TOP_UP_START;
         }
     }
 
     record TopUpEnd(Instant at, String vessel) implements OperatorEntry {
         @Override
-        public String word() {
-            return "top-up-end";
+        public EntryKind kind() {
+            return EntryKind.TOP_UP_END;
         }
     }
 
     record BatchFill(Instant at, String vessel, double volumeL) implements OperatorEntry {
         @Override
-        public String word() {
-            return "batch-fill";
+        public EntryKind kind() {
+            return EntryKind.BATCH_FILL;
         }
     }
 
@@ -55,16 +60,16 @@ public sealed interface OperatorEntry {
         }
 
         @Override
-        public String word() {
-            return "batch-treat";
+        public EntryKind kind() {
+            return EntryKind.BATCH_TREAT;
         }
     }
 
     /** A manual test; {@code quantity} as in design (total-chlorine, nitrite ...), value in mg/L, or the probe's unit. */
     record WaterTest(Instant at, String vessel, String quantity, double value) implements OperatorEntry {
         @Override
-        public String word() {
-            return "test";
+        public EntryKind kind() {
+            return EntryKind.TEST;
         }
     }
 
@@ -76,8 +81,8 @@ public sealed interface OperatorEntry {
         }
 
         @Override
-        public String word() {
-            return "stocking";
+        public EntryKind kind() {
+            return EntryKind.STOCKING;
         }
     }
 
@@ -100,8 +105,8 @@ public sealed interface OperatorEntry {
         }
 
         @Override
-        public String word() {
-            return "feed";
+        public EntryKind kind() {
+            return EntryKind.FEED;
         }
     }
 
@@ -123,8 +128,8 @@ public sealed interface OperatorEntry {
         }
 
         @Override
-        public String word() {
-            return "fish-in";
+        public EntryKind kind() {
+            return EntryKind.FISH_IN;
         }
     }
 
@@ -144,8 +149,8 @@ public sealed interface OperatorEntry {
         }
 
         @Override
-        public String word() {
-            return "harvest";
+        public EntryKind kind() {
+            return EntryKind.HARVEST;
         }
     }
 
@@ -167,8 +172,8 @@ public sealed interface OperatorEntry {
         }
 
         @Override
-        public String word() {
-            return "calibrate";
+        public EntryKind kind() {
+            return EntryKind.CALIBRATE;
         }
     }
 
@@ -187,8 +192,8 @@ public sealed interface OperatorEntry {
         }
 
         @Override
-        public String word() {
-            return "weigh";
+        public EntryKind kind() {
+            return EntryKind.WEIGH;
         }
     }
 
@@ -196,8 +201,8 @@ public sealed interface OperatorEntry {
     record FishLoss(
             Instant at, String cohort, int count, @Nullable String cause) implements OperatorEntry {
         @Override
-        public String word() {
-            return "fish-loss";
+        public EntryKind kind() {
+            return EntryKind.FISH_LOSS;
         }
     }
 
@@ -217,16 +222,16 @@ public sealed interface OperatorEntry {
         public static final String AWAY = "away";
 
         @Override
-        public String word() {
-            return "fish-move";
+        public EntryKind kind() {
+            return EntryKind.FISH_MOVE;
         }
     }
 
     /** @param areaM2 planted, m2 */
     record Plant(Instant at, String vessel, String crop, double areaM2) implements OperatorEntry {
         @Override
-        public String word() {
-            return "plant";
+        public EntryKind kind() {
+            return EntryKind.PLANT;
         }
     }
 
@@ -239,16 +244,16 @@ public sealed interface OperatorEntry {
     record CropHarvest(Instant at, String vessel, String crop, double massG, double clearedM2)
             implements OperatorEntry {
         @Override
-        public String word() {
-            return "crop-harvest";
+        public EntryKind kind() {
+            return EntryKind.CROP_HARVEST;
         }
     }
 
     /** A bed is taken out of the loop, or put back. */
     record BedState(Instant at, String vessel, boolean on) implements OperatorEntry {
         @Override
-        public String word() {
-            return "bed";
+        public EntryKind kind() {
+            return EntryKind.BED;
         }
     }
 
@@ -265,8 +270,8 @@ public sealed interface OperatorEntry {
         }
 
         @Override
-        public String word() {
-            return "dose";
+        public EntryKind kind() {
+            return EntryKind.DOSE;
         }
     }
 
@@ -281,16 +286,16 @@ public sealed interface OperatorEntry {
         public static final String NITRIFICATION = "nitrification";
 
         @Override
-        public String word() {
-            return "ph-plan";
+        public EntryKind kind() {
+            return EntryKind.PH_PLAN;
         }
     }
 
     /** @param care in words: cleaned, new membrane, new electrolyte, replaced */
     record ProbeCare(Instant at, String probe, String care) implements OperatorEntry {
         @Override
-        public String word() {
-            return "probe-care";
+        public EntryKind kind() {
+            return EntryKind.PROBE_CARE;
         }
     }
 
@@ -298,22 +303,22 @@ public sealed interface OperatorEntry {
     record Acknowledge(
             Instant at, @Nullable String alarm, @Nullable String subject) implements OperatorEntry {
         @Override
-        public String word() {
-            return "acknowledge";
+        public EntryKind kind() {
+            return EntryKind.ACKNOWLEDGE;
         }
     }
 
     record Shelve(Instant at, String alarm, String subject, Duration duration) implements OperatorEntry {
         @Override
-        public String word() {
-            return "shelve";
+        public EntryKind kind() {
+            return EntryKind.SHELVE;
         }
     }
 
     record Unshelve(Instant at, String alarm, String subject) implements OperatorEntry {
         @Override
-        public String word() {
-            return "unshelve";
+        public EntryKind kind() {
+            return EntryKind.UNSHELVE;
         }
     }
 
@@ -325,37 +330,37 @@ public sealed interface OperatorEntry {
      */
     record MaintenanceStart(Instant at, String subject, Duration duration, String detail) implements OperatorEntry {
         @Override
-        public String word() {
-            return "maintenance-start";
+        public EntryKind kind() {
+            return EntryKind.MAINTENANCE_START;
         }
     }
 
     record MaintenanceEnd(Instant at, String subject) implements OperatorEntry {
         @Override
-        public String word() {
-            return "maintenance-end";
+        public EntryKind kind() {
+            return EntryKind.MAINTENANCE_END;
         }
     }
 
     /** An alarm that cannot work for now: out of service until it is returned, and shown as such. */
     record OutOfService(Instant at, String alarm, String subject, String detail) implements OperatorEntry {
         @Override
-        public String word() {
-            return "out-of-service";
+        public EntryKind kind() {
+            return EntryKind.OUT_OF_SERVICE;
         }
     }
 
     record ReturnToService(Instant at, String alarm, String subject) implements OperatorEntry {
         @Override
-        public String word() {
-            return "return-to-service";
+        public EntryKind kind() {
+            return EntryKind.RETURN_TO_SERVICE;
         }
     }
 
     record Note(Instant at, String text) implements OperatorEntry {
         @Override
-        public String word() {
-            return "note";
+        public EntryKind kind() {
+            return EntryKind.NOTE;
         }
     }
 
@@ -367,8 +372,8 @@ public sealed interface OperatorEntry {
      */
     record StepDone(Instant at, String incident, String step, String note) implements OperatorEntry {
         @Override
-        public String word() {
-            return "step-done";
+        public EntryKind kind() {
+            return EntryKind.STEP_DONE;
         }
     }
 
@@ -382,8 +387,8 @@ public sealed interface OperatorEntry {
      */
     record Withdraw(Instant at, String of, Instant entered, int which, String why) implements OperatorEntry {
         @Override
-        public String word() {
-            return "withdraw";
+        public EntryKind kind() {
+            return EntryKind.WITHDRAW;
         }
     }
 }

@@ -41,12 +41,13 @@ public final class DemoFeed {
     }
 
     private static boolean ofTheReserve(OperatorEntry entry) {
-        return entry instanceof OperatorEntry.TopUpStart
-                || entry instanceof OperatorEntry.TopUpEnd
-                || entry instanceof OperatorEntry.BatchFill
-                || entry instanceof OperatorEntry.BatchTreat
-                || entry instanceof OperatorEntry.WaterTest test
-                        && test.vessel().equals("reserve");
+        return switch (entry.kind()) {
+            case TOP_UP_START, TOP_UP_END, BATCH_FILL, BATCH_TREAT -> true;
+            case TEST -> ((OperatorEntry.WaterTest) entry).vessel().equals("reserve");
+            case STOCKING, FEED, FISH_IN, HARVEST, WEIGH, FISH_LOSS, FISH_MOVE, PLANT, CROP_HARVEST, BED -> false;
+            case DOSE, PH_PLAN, CALIBRATE, PROBE_CARE, NOTE, STEP_DONE, WITHDRAW, ACKNOWLEDGE -> false;
+            case SHELVE, UNSHELVE, MAINTENANCE_START, MAINTENANCE_END, OUT_OF_SERVICE, RETURN_TO_SERVICE -> false;
+        };
     }
 
     /** Every line in order; lines before {@link #STORY} are the history. */

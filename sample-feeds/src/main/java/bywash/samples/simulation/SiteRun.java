@@ -2,9 +2,6 @@ package bywash.samples.simulation;
 
 import bywash.rules.event.OperatorEntry;
 import bywash.samples.simulation.Action.FillReserve;
-import bywash.samples.simulation.Action.LevelSilent;
-import bywash.samples.simulation.Action.LevelStuck;
-import bywash.samples.simulation.Action.PumpOff;
 import bywash.samples.simulation.Action.TestReserve;
 import bywash.samples.simulation.Action.TopUp;
 import bywash.samples.simulation.LevelProbe.Fate;
@@ -58,7 +55,7 @@ public final class SiteRun {
         for (Action action : active) {
             entries(action, at);
         }
-        boolean pumpOn = none(PumpOff.class, tMin);
+        boolean pumpOn = none(Action.Kind.PUMP_OFF, tMin);
         water.step(active, pumpOn);
         levels(tMin, at);
         if (second % 30 == 11) {
@@ -71,18 +68,35 @@ public final class SiteRun {
     }
 
     private void entries(Action action, Instant at) {
-        if (action instanceof TopUp up) {
-            Duration length = Duration.ofSeconds(StrictMath.round(up.minutes() * 60));
-            if (now(up.atMin())) {
-                sink.entry(new OperatorEntry.TopUpStart(at, "sump", "reserve", up.minutes() * up.rateLMin(), length));
-            } else if (now(up.endMin())) {
-                sink.entry(new OperatorEntry.TopUpEnd(at, "sump"));
+        switch (action.kind()) {
+            case TOP_UP -> {
+                TopUp up = (TopUp) action;
+                if (now(up.atMin())) {
+                    Duration length = Duration.ofSeconds(StrictMath.round(up.minutes() * 60));
+                    double litres = up.minutes() * up.rateLMin();
+                    sink.entry(new OperatorEntry.TopUpStart(at, "sump", "reserve", litres, length));
+                } else if (now(up.endMin())) {
+                    sink.entry(new OperatorEntry.TopUpEnd(at, "sump"));
+                }
             }
-        } else if (action instanceof TestReserve test && now(test.atMin())) {
-            sink.entry(new OperatorEntry.WaterTest(at, "reserve", "total-chlorine", test.totalChlorineMgL()));
-        } else if (action instanceof FillReserve fill && now(fill.atMin())) {
-            double litres = (fill.untilMin() - fill.atMin()) * fill.rateLMin();
-            sink.entry(new OperatorEntry.BatchFill(at, "reserve", litres));
+            case TEST_RESERVE -> {
+                if (now(action.atMin())) {
+                    double residual = ((TestReserve) action).totalChlorineMgL();
+                    sink.entry(new OperatorEntry.WaterTest(at, "reserve", "total-chlorine", residual));
+                }
+            }
+            case FILL_RESERVE -> {
+                if (now(action.atMin())) {
+                    double litres = (action.untilMin() - action.atMin()) * ((FillReserve) action).rateLMin();
+                    sink.entry(new OperatorEntry.BatchFill(at, "reserve", litres));
+                }
+            }
+            case INFLOW_INTO_SUMP, RAIN_INTO_SUMP, LEAK_FROM_SUMP, OPEN_LINE -> {
+                // nobody meant it
+            }
+            case PUMP_OFF, LEVEL_SILENT, LEVEL_STUCK -> {
+                // nobody enters it
+            }
         }
     }
 
@@ -90,9 +104,9 @@ public final class SiteRun {
         return second == StrictMath.round(minute * 60);
     }
 
-    private boolean none(Class<? extends Action> kind, double tMin) {
+    private boolean none(Action.Kind kind, double tMin) {
         for (Action a : active) {
-            if (kind.isInstance(a) && tMin >= a.atMin() && tMin < a.untilMin()) {
+            if (a.kind() == kind && tMin >= a.atMin() && tMin < a.untilMin()) {
                 return false;
             }
         }
@@ -101,8 +115,8 @@ public final class SiteRun {
 
     private void levels(double tMin, Instant at) {
         int every = model.probe().everyS();
-        if (second % every == 3 % every && none(LevelSilent.class, tMin)) {
-            boolean stuck = !none(LevelStuck.class, tMin);
+        if (second % every == 3 % every && none(Action.Kind.LEVEL_SILENT, tMin)) {
+            boolean stuck = !none(Action.Kind.LEVEL_STUCK, tMin);
             tell("sump", at, sump.fate(), sump.read(water.sumpMm(), second, stuck));
         }
         if (second % every == 5 % every) {

@@ -115,28 +115,42 @@ final class SiteWater {
         if (tMin < action.atMin() || tMin >= action.untilMin()) {
             return;
         }
-        if (action instanceof InflowIntoSump in) {
-            double litres = in.rateLMin() * STEP_MIN;
-            fromOutside(new Added(litres, litres * in.chlorineMgL(), MAINS_C, litres, 0));
-        } else if (action instanceof RainIntoSump rain) {
-            double litres = rain.rateLMin() * STEP_MIN;
-            fromOutside(new Added(litres, 0, RAIN_C, 0, litres));
-        } else if (action instanceof FillReserve fill) {
-            double litres = fill.rateLMin() * STEP_MIN;
-            double over = reserve.fill(litres, fill.chlorineMgL());
-            netInL += litres - over;
-            spilledL += over;
-        } else if (action instanceof TopUp up) {
-            release(tMin < up.endMin() ? up.rateLMin() : up.dribbleLMin());
-        } else if (action instanceof OpenLine line) {
-            release(line.rateLMin());
-        } else if (action instanceof LeakFromSump leak) {
-            double litres = StrictMath.min(sumpL, leak.rateLMin() * STEP_MIN);
-            quality.remove(litres, systemL());
-            sumpL -= litres;
-            netInL -= litres;
-            enteredL -= litres;
+        switch (action.kind()) {
+            case INFLOW_INTO_SUMP -> {
+                InflowIntoSump in = (InflowIntoSump) action;
+                double litres = in.rateLMin() * STEP_MIN;
+                fromOutside(new Added(litres, litres * in.chlorineMgL(), MAINS_C, litres, 0));
+            }
+            case RAIN_INTO_SUMP -> {
+                double litres = ((RainIntoSump) action).rateLMin() * STEP_MIN;
+                fromOutside(new Added(litres, 0, RAIN_C, 0, litres));
+            }
+            case FILL_RESERVE -> fill((FillReserve) action);
+            case TOP_UP -> {
+                TopUp up = (TopUp) action;
+                release(tMin < up.endMin() ? up.rateLMin() : up.dribbleLMin());
+            }
+            case OPEN_LINE -> release(((OpenLine) action).rateLMin());
+            case LEAK_FROM_SUMP -> leak((LeakFromSump) action);
+            case PUMP_OFF, LEVEL_SILENT, LEVEL_STUCK, TEST_RESERVE -> {
+                // no water
+            }
         }
+    }
+
+    private void fill(FillReserve fill) {
+        double litres = fill.rateLMin() * STEP_MIN;
+        double over = reserve.fill(litres, fill.chlorineMgL());
+        netInL += litres - over;
+        spilledL += over;
+    }
+
+    private void leak(LeakFromSump leak) {
+        double litres = StrictMath.min(sumpL, leak.rateLMin() * STEP_MIN);
+        quality.remove(litres, systemL());
+        sumpL -= litres;
+        netInL -= litres;
+        enteredL -= litres;
     }
 
     private void fromOutside(Added in) {

@@ -78,14 +78,12 @@ public final class AccountRun {
 
     /** The next line, oldest first; none after the span. */
     void accept(RecordedLine line) {
-        if (line instanceof RecordedLine.Message && firstMessage == null) {
-            firstMessage = line.time();
-        } else if (line instanceof RecordedLine.Entry entry) {
-            keep(entry.entry());
-        } else if (line instanceof RecordedLine.Feed feed) {
-            feed(feed);
-        } else if (line instanceof RecordedLine.WatchStarted started) {
-            gap(started.unwatchedSince(), started.time(), "not watched");
+        switch (line.kind()) {
+            case MESSAGE -> firstMessage = firstMessage == null ? line.time() : firstMessage;
+            case ENTRY -> keep(((RecordedLine.Entry) line).entry());
+            case FEED -> feed((RecordedLine.Feed) line);
+            case WATCH_STARTED ->
+                gap(((RecordedLine.WatchStarted) line).unwatchedSince(), line.time(), "not watched");
         }
         pipeline.accept(line);
         look(line.time());

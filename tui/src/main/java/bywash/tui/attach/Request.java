@@ -11,22 +11,42 @@ import java.io.IOException;
 
 /** What a caller wants of a watch: the first line it sends, {@code {"do":"attach",...}}. */
 sealed interface Request {
+    /** Which of the family it is, so that a switch over it is complete; each kind is one record. */
+    enum Kind {
+        ATTACH,
+        ENTER
+    }
+
+    Kind kind();
+
     /** Draw the screen here. */
-    record Attach(int columns, int rows, boolean unicode, boolean colour) implements Request {}
+    record Attach(int columns, int rows, boolean unicode, boolean colour) implements Request {
+        @Override
+        public Kind kind() {
+            return Kind.ATTACH;
+        }
+    }
 
     /** Take this down. */
-    record Enter(OperatorEntry entry) implements Request {}
+    record Enter(OperatorEntry entry) implements Request {
+        @Override
+        public Kind kind() {
+            return Kind.ENTER;
+        }
+    }
 
     ObjectMapper JSON = new ObjectMapper();
 
     /** One line, without its end. */
     static String toJson(Request request) {
         ObjectNode node = JSON.createObjectNode();
-        if (request instanceof Attach a) {
-            node.put("do", "attach").put("columns", a.columns()).put("rows", a.rows());
-            node.put("unicode", a.unicode()).put("colour", a.colour());
-        } else if (request instanceof Enter e) {
-            node.put("do", "enter").put("entry", EntryJson.toJson(e.entry()));
+        switch (request.kind()) {
+            case ATTACH -> {
+                Attach a = (Attach) request;
+                node.put("do", "attach").put("columns", a.columns()).put("rows", a.rows());
+                node.put("unicode", a.unicode()).put("colour", a.colour());
+            }
+            case ENTER -> node.put("do", "enter").put("entry", EntryJson.toJson(((Enter) request).entry()));
         }
         return node.toString();
     }

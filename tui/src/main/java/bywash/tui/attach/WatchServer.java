@@ -116,11 +116,12 @@ public final class WatchServer implements AutoCloseable {
                 answer(out, new Answer(false, String.valueOf(e.getMessage())));
                 return;
             }
-            if (request instanceof Request.Enter enter) {
-                answer(out, enter(enter.entry()));
-            } else if (request instanceof Request.Attach attach) {
-                answer(out, Answer.GOOD);
-                draw(attach, in, out);
+            switch (request.kind()) {
+                case ENTER -> answer(out, enter(((Request.Enter) request).entry()));
+                case ATTACH -> {
+                    answer(out, Answer.GOOD);
+                    draw((Request.Attach) request, in, out);
+                }
             }
         } catch (IOException e) {
             LOG.debug("a caller is gone", e);

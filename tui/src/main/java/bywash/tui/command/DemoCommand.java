@@ -130,10 +130,15 @@ final class DemoCommand implements Callable<Integer> {
                     }
                     wait = Duration.between(clock.instant(), line.time());
                 }
-                if (line instanceof RecordedLine.Message message) {
-                    publisher.publish(message.topic(), message.payload());
-                } else if (line instanceof RecordedLine.Entry entry) {
-                    watch.enter(entry.entry());
+                switch (line.kind()) {
+                    case MESSAGE -> {
+                        RecordedLine.Message message = (RecordedLine.Message) line;
+                        publisher.publish(message.topic(), message.payload());
+                    }
+                    case ENTRY -> watch.enter(((RecordedLine.Entry) line).entry());
+                    case FEED, WATCH_STARTED -> {
+                        // a simulated site tells neither
+                    }
                 }
             }
             watch.note("demo over");

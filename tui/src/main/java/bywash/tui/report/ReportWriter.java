@@ -37,16 +37,15 @@ public final class ReportWriter {
     }
 
     private static String markdown(Block block) {
-        if (block instanceof Heading heading) {
-            return "## " + escaped(heading.text());
-        }
-        if (block instanceof Paragraph paragraph) {
-            return escaped(paragraph.text());
-        }
-        if (block instanceof Grid grid) {
-            return markdown(grid.table());
-        }
-        Plot plot = (Plot) block;
+        return switch (block.kind()) {
+            case HEADING -> "## " + escaped(((Heading) block).text());
+            case PARAGRAPH -> escaped(((Paragraph) block).text());
+            case GRID -> markdown(((Grid) block).table());
+            case PLOT -> markdown((Plot) block);
+        };
+    }
+
+    private static String markdown(Plot plot) {
         String lines = plot.lines().lines().map(ReportWriter::plain).collect(Collectors.joining("\n"));
         return escaped(plot.title()) + "\n\n```text\n" + lines + "\n```";
     }

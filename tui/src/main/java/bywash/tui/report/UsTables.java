@@ -27,10 +27,11 @@ final class UsTables {
         if (units == Units.METRIC) {
             return block;
         }
-        if (block instanceof Paragraph paragraph) {
-            return new Paragraph(UsWords.of(paragraph.text(), units));
-        }
-        return block instanceof Grid grid ? new Grid(of(grid.table(), units)) : block;
+        return switch (block.kind()) {
+            case PARAGRAPH -> new Paragraph(UsWords.of(((Paragraph) block).text(), units));
+            case GRID -> new Grid(of(((Grid) block).table(), units));
+            case HEADING, PLOT -> block;
+        };
     }
 
     static Table of(Table table, Units units) {

@@ -125,16 +125,19 @@ public final class ScreenModel {
 
     /** Does what concerns the screen itself. */
     private Effect settle(Effect effect, Frame frame) {
-        if (effect instanceof Effect.Say say) {
-            notice = say.words();
-        } else if (effect instanceof Effect.Open open) {
-            open(pages.get(open.page()), frame);
-        } else if (effect instanceof Effect.Back) {
-            back();
-        } else if (effect instanceof Effect.Enter enter) {
-            notice = enter.words();
-            if (enter.leaves()) {
-                back();
+        switch (effect.kind()) {
+            case SAY -> notice = ((Effect.Say) effect).words();
+            case OPEN -> open(pages.get(((Effect.Open) effect).page()), frame);
+            case BACK -> back();
+            case ENTER -> {
+                Effect.Enter enter = (Effect.Enter) effect;
+                notice = enter.words();
+                if (enter.leaves()) {
+                    back();
+                }
+            }
+            case REDRAW, PLAY, QUIT -> {
+                // the sitting's own business
             }
         }
         return effect;

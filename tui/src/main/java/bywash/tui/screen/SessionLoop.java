@@ -78,12 +78,18 @@ final class SessionLoop {
     }
 
     private boolean act(Effect effect) {
-        if (effect instanceof Effect.Enter enter) {
-            enter(enter.entries());
-        } else if (effect instanceof Effect.Play play) {
-            controls.accept(play.command());
-        }
-        return !(effect instanceof Effect.Quit);
+        return switch (effect.kind()) {
+            case ENTER -> {
+                enter(((Effect.Enter) effect).entries());
+                yield true;
+            }
+            case PLAY -> {
+                controls.accept(((Effect.Play) effect).command());
+                yield true;
+            }
+            case REDRAW, SAY, OPEN, BACK -> true;
+            case QUIT -> false;
+        };
     }
 
     /** On the disk before it is shown; where it is not, that is what is said. */

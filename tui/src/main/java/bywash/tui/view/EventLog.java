@@ -18,10 +18,24 @@ public final class EventLog {
 
     /** One thing that happened. */
     public sealed interface Event {
+        /** Which of the family it is, so that a switch over it is complete; each kind is one record. */
+        enum Kind {
+            ALARM,
+            ENTRY,
+            UNWATCHED
+        }
+
+        Kind kind();
+
         Instant at();
 
         /** An alarm changed its state. */
         record Alarm(AlarmTransition transition) implements Event {
+            @Override
+            public Kind kind() {
+                return Kind.ALARM;
+            }
+
             @Override
             public Instant at() {
                 return transition.at();
@@ -31,13 +45,23 @@ public final class EventLog {
         /** The grower entered something. */
         record Entry(OperatorEntry entry) implements Event {
             @Override
+            public Kind kind() {
+                return Kind.ENTRY;
+            }
+
+            @Override
             public Instant at() {
                 return entry.at();
             }
         }
 
         /** A watch began after a time that nobody watched. */
-        record Unwatched(Instant at, Instant since) implements Event {}
+        record Unwatched(Instant at, Instant since) implements Event {
+            @Override
+            public Kind kind() {
+                return Kind.UNWATCHED;
+            }
+        }
     }
 
     private final Deque<Event> events = new ArrayDeque<>();

@@ -21,21 +21,23 @@ public record LogLine(Instant at, String when, String mark, String text, Tone to
     public static LogLine from(Event event, Frame frame) {
         String when =
                 Words.clock(event.at(), frame.at(), frame.snapshot().site().timeZone());
-        if (event instanceof Event.Alarm alarm) {
-            AlarmTransition t = alarm.transition();
-            Tone tone = tone(t);
-            String mark = tone == Tone.CRITICAL ? "!!" : tone == Tone.WARNING ? "!" : "";
-            boolean raised = t.state() == AlarmState.UNACKNOWLEDGED && !t.again();
-            String what =
-                    raised ? "RAISED. " + t.message() : t.again() ? "STILL NEW. " + t.message() : words(t.state());
-            String text = t.kind().word() + " " + t.subject() + ": " + what;
-            return new LogLine(event.at(), when, mark, text, tone, false, raised);
-        }
-        if (event instanceof Event.Unwatched unwatched) {
-            return unwatched(unwatched, when, frame);
-        }
-        String text = event instanceof Event.Entry entry ? entered(entry.entry(), frame) : "";
-        return new LogLine(event.at(), when, "", text, Tone.PLAIN, true, false);
+        return switch (event.kind()) {
+            case ALARM -> alarm(((Event.Alarm) event).transition(), when);
+            case ENTRY -> {
+                String text = entered(((Event.Entry) event).entry(), frame);
+                yield new LogLine(event.at(), when, "", text, Tone.PLAIN, true, false);
+            }
+            case UNWATCHED -> unwatched((Event.Unwatched) event, when, frame);
+        };
+    }
+
+    private static LogLine alarm(AlarmTransition t, String when) {
+        Tone tone = tone(t);
+        String mark = tone == Tone.CRITICAL ? "!!" : tone == Tone.WARNING ? "!" : "";
+        boolean raised = t.state() == AlarmState.UNACKNOWLEDGED && !t.again();
+        String what = raised ? "RAISED. " + t.message() : t.again() ? "STILL NEW. " + t.message() : words(t.state());
+        String text = t.kind().word() + " " + t.subject() + ": " + what;
+        return new LogLine(t.at(), when, mark, text, tone, false, raised);
     }
 
     private static String entered(OperatorEntry entry, Frame frame) {

@@ -64,17 +64,22 @@ public final class Pipeline {
 
     /** One line of a recording or of the live feed. */
     public void accept(RecordedLine line) {
-        if (line instanceof Message message) {
-            messages++;
-            sink.receivedAt = message.time();
-            decoder.decode(message.time(), message.topic(), message.payload(), message.retain(), sink);
-        } else if (line instanceof RecordedLine.Entry entry) {
-            enter(entry.entry());
-        } else if (line instanceof RecordedLine.Feed feed) {
-            feed(new FeedChanged(feed.time(), feed.up(), feed.detail()));
-        } else if (line instanceof RecordedLine.WatchStarted started) {
-            started(new WatchStarted(started.time(), started.unwatchedSince()));
+        switch (line.kind()) {
+            case MESSAGE -> message((Message) line);
+            case ENTRY -> enter(((RecordedLine.Entry) line).entry());
+            case FEED -> {
+                RecordedLine.Feed feed = (RecordedLine.Feed) line;
+                feed(new FeedChanged(feed.time(), feed.up(), feed.detail()));
+            }
+            case WATCH_STARTED ->
+                started(new WatchStarted(line.time(), ((RecordedLine.WatchStarted) line).unwatchedSince()));
         }
+    }
+
+    private void message(Message message) {
+        messages++;
+        sink.receivedAt = message.time();
+        decoder.decode(message.time(), message.topic(), message.payload(), message.retain(), sink);
     }
 
     /** Something entered so long ago that what was read around it is not played again: no time passes. */
@@ -149,10 +154,12 @@ public final class Pipeline {
     }
 
     private void apply(EngineEvent event) {
-        if (event instanceof ReadingArrived arrived) {
-            readings.accept(arrived.reading());
-        } else if (event instanceof OperatorActed acted) {
-            entries.accept(acted.entry());
+        switch (event.kind()) {
+            case READING_ARRIVED -> readings.accept(((ReadingArrived) event).reading());
+            case OPERATOR_ACTED -> entries.accept(((OperatorActed) event).entry());
+            case READING_REFUSED, TICK, FEED_CHANGED, WATCH_STARTED -> {
+                // for the rules alone
+            }
         }
         for (AlarmTransition transition : engine.apply(event)) {
             transitions.accept(transition);

@@ -44,30 +44,34 @@ public final class ProbeBook {
         }
     }
 
-    /** Books an entry on probes, or a test of what a probe measures; others are passed over. */
-    public void book(OperatorEntry entry) {
-        if (entry instanceof Calibrate calibrate) {
-            ProbeCard card = card(calibrate, calibrate.probe());
-            if (card != null) {
-                try {
-                    card.calibrated(calibrate);
-                } catch (IllegalArgumentException e) {
-                    remarks.accept(calibrate.at() + " calibrate " + calibrate.probe() + ": " + e.getMessage());
-                }
+    /** A probe was calibrated. */
+    public void book(Calibrate calibrate) {
+        ProbeCard card = card(calibrate, calibrate.probe());
+        if (card != null) {
+            try {
+                card.calibrated(calibrate);
+            } catch (IllegalArgumentException e) {
+                remarks.accept(calibrate.at() + " calibrate " + calibrate.probe() + ": " + e.getMessage());
             }
-        } else if (entry instanceof ProbeCare care) {
-            ProbeCard card = card(care, care.probe());
-            if (card != null) {
-                card.cared(care);
-            }
-        } else if (entry instanceof WaterTest test) {
-            for (Probe probe : site.probes()) {
-                ProbeCard card = cards.get(probe.id());
-                if (card != null
-                        && probe.vessel().equals(test.vessel())
-                        && probe.quantity().word().equals(test.quantity())) {
-                    card.tested(test);
-                }
+        }
+    }
+
+    /** A probe was cleaned, or had a part changed. */
+    public void book(ProbeCare care) {
+        ProbeCard card = card(care, care.probe());
+        if (card != null) {
+            card.cared(care);
+        }
+    }
+
+    /** A test by hand: each probe of that water and quantity is held against it. */
+    public void book(WaterTest test) {
+        for (Probe probe : site.probes()) {
+            ProbeCard card = cards.get(probe.id());
+            if (card != null
+                    && probe.vessel().equals(test.vessel())
+                    && probe.quantity().word().equals(test.quantity())) {
+                card.tested(test);
             }
         }
     }

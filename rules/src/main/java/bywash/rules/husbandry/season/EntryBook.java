@@ -1,11 +1,11 @@
 package bywash.rules.husbandry.season;
 
+import bywash.rules.event.EntryKind;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.Withdraw;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -13,27 +13,6 @@ import org.jspecify.annotations.Nullable;
  * stay here and are marked.
  */
 final class EntryBook {
-    /** An entry with an opposite of its own (a top-up, a shelving) is undone by that. */
-    static final Set<String> WITHDRAWABLE = Set.of(
-            "batch-fill",
-            "batch-treat",
-            "bed",
-            "calibrate",
-            "crop-harvest",
-            "dose",
-            "feed",
-            "fish-in",
-            "fish-loss",
-            "fish-move",
-            "harvest",
-            "note",
-            "ph-plan",
-            "plant",
-            "probe-care",
-            "stocking",
-            "test",
-            "weigh");
-
     private static final int MOST = 50_000;
 
     /** @param value of the probe in the last whole minute before */
@@ -53,6 +32,17 @@ final class EntryBook {
         Line(Booked booked) {
             this.booked = booked;
         }
+    }
+
+    /** An entry with an opposite of its own (a top-up, a shelving) is undone by that. */
+    static boolean withdrawable(EntryKind kind) {
+        return switch (kind) {
+            case BATCH_FILL, BATCH_TREAT, TEST, NOTE -> true;
+            case STOCKING, FEED, FISH_IN, HARVEST, WEIGH, FISH_LOSS, FISH_MOVE -> true;
+            case PLANT, CROP_HARVEST, BED, DOSE, PH_PLAN, CALIBRATE, PROBE_CARE -> true;
+            case TOP_UP_START, TOP_UP_END, ACKNOWLEDGE, STEP_DONE, WITHDRAW -> false;
+            case SHELVE, UNSHELVE, OUT_OF_SERVICE, RETURN_TO_SERVICE, MAINTENANCE_START, MAINTENANCE_END -> false;
+        };
     }
 
     private final List<Line> lines = new ArrayList<>();

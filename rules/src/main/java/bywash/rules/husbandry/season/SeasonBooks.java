@@ -1,17 +1,27 @@
 package bywash.rules.husbandry.season;
 
 import bywash.rules.event.OperatorEntry;
+import bywash.rules.event.OperatorEntry.BedState;
+import bywash.rules.event.OperatorEntry.Calibrate;
+import bywash.rules.event.OperatorEntry.CropHarvest;
 import bywash.rules.event.OperatorEntry.Dose;
 import bywash.rules.event.OperatorEntry.Feed;
+import bywash.rules.event.OperatorEntry.FishIn;
+import bywash.rules.event.OperatorEntry.FishLoss;
+import bywash.rules.event.OperatorEntry.FishMove;
+import bywash.rules.event.OperatorEntry.Harvest;
 import bywash.rules.event.OperatorEntry.PhAim;
+import bywash.rules.event.OperatorEntry.Plant;
+import bywash.rules.event.OperatorEntry.ProbeCare;
 import bywash.rules.event.OperatorEntry.StockingChange;
 import bywash.rules.event.OperatorEntry.WaterTest;
+import bywash.rules.event.OperatorEntry.Weigh;
 import bywash.rules.husbandry.bacteria.AmmoniaBook;
 import bywash.rules.husbandry.bacteria.BacteriaBook;
 import bywash.rules.husbandry.daily.TestBook;
 import bywash.rules.husbandry.feed.FeedBook;
 import bywash.rules.husbandry.feed.FeedLoad;
-import bywash.rules.husbandry.plants.BedBook;
+import bywash.rules.husbandry.plants.CropLedger;
 import bywash.rules.husbandry.probes.ProbeBook;
 import bywash.rules.husbandry.season.EntryBook.Booked;
 import bywash.rules.husbandry.season.EntryBook.Shown;
@@ -41,7 +51,7 @@ final class SeasonBooks {
     final TestBook tests;
     final StockLedger stock;
     final FeedBook feed;
-    final BedBook beds;
+    final CropLedger crops;
     final ProbeBook probes;
     final BacteriaBook bacteria = new BacteriaBook();
     final AmmoniaBook ammonia;
@@ -56,7 +66,7 @@ final class SeasonBooks {
         this.stock = new StockLedger(site, water, this::remark);
         this.feed = new FeedBook(site.timeZone());
         this.ammonia = new AmmoniaBook(site.timeZone());
-        this.beds = new BedBook(site, this::remark);
+        this.crops = new CropLedger(site, this::remark);
         this.probes = new ProbeBook(site, this::remark);
     }
 
@@ -77,21 +87,40 @@ final class SeasonBooks {
         for (Shown shown : booked.shown()) {
             probes.reading(shown.probe(), shown.at(), shown.value());
         }
-        if (entry instanceof Feed fed) {
-            feed.book(fed, protein());
-        } else if (entry instanceof WaterTest test) {
-            tests.book(test);
-            bacteria.tested(test, nitrogenGPerDay(test.at()), booked.temperatureC());
-        } else if (entry instanceof StockingChange change && change.species() != null) {
-            coming(change, change.species());
-        } else if (entry instanceof Dose dose) {
-            ammonia.book(dose);
-        } else if (entry instanceof PhAim aim) {
-            phAim = aim;
+        switch (entry.kind()) {
+            case FEED -> {
+                feed.book((Feed) entry, protein());
+                stock.book((Feed) entry);
+            }
+            case FISH_IN -> stock.book((FishIn) entry);
+            case WEIGH -> stock.book((Weigh) entry);
+            case FISH_LOSS -> stock.book((FishLoss) entry);
+            case FISH_MOVE -> stock.book((FishMove) entry);
+            case HARVEST -> stock.book((Harvest) entry);
+            case STOCKING -> coming((StockingChange) entry);
+            case PLANT -> crops.book((Plant) entry);
+            case CROP_HARVEST -> crops.book((CropHarvest) entry);
+            case BED -> crops.book((BedState) entry);
+            case TEST -> {
+                WaterTest test = (WaterTest) entry;
+                tests.book(test);
+                bacteria.tested(test, nitrogenGPerDay(test.at()), booked.temperatureC());
+                probes.book(test);
+            }
+            case DOSE -> ammonia.book((Dose) entry);
+            case PH_PLAN -> phAim = (PhAim) entry;
+            case CALIBRATE -> probes.book((Calibrate) entry);
+            case PROBE_CARE -> probes.book((ProbeCare) entry);
+            case TOP_UP_START, TOP_UP_END, BATCH_FILL, BATCH_TREAT, NOTE, STEP_DONE, WITHDRAW -> {
+                // water, its reserve, and what is only said
+            }
+            case ACKNOWLEDGE, SHELVE, UNSHELVE, MAINTENANCE_START, MAINTENANCE_END -> {
+                // alarms
+            }
+            case OUT_OF_SERVICE, RETURN_TO_SERVICE -> {
+                // so are these
+            }
         }
-        stock.book(entry);
-        beds.book(entry);
-        probes.book(entry);
     }
 
     /** The latest aim for the pH; null where none. */
@@ -100,7 +129,11 @@ final class SeasonBooks {
         return phAim;
     }
 
-    private void coming(StockingChange change, String species) {
+    private void coming(StockingChange change) {
+        String species = change.species();
+        if (species == null) {
+            return;
+        }
         if (SpeciesTable.find(site, species).isPresent()) {
             coming = species;
         } else {

@@ -19,8 +19,8 @@ import bywash.rules.husbandry.feed.FeedLoad;
 import bywash.rules.husbandry.feed.FeedOutlook;
 import bywash.rules.husbandry.feed.FeedPlan;
 import bywash.rules.husbandry.feed.WaterNow;
-import bywash.rules.husbandry.plants.BedBook;
 import bywash.rules.husbandry.plants.BedStatus;
+import bywash.rules.husbandry.plants.CropLedger;
 import bywash.rules.husbandry.plants.NitrogenBalance;
 import bywash.rules.husbandry.season.EntryBook.Booked;
 import bywash.rules.husbandry.stock.CohortStatus;
@@ -73,7 +73,7 @@ public final class SeasonLedger {
         if (entry instanceof Withdraw withdraw) {
             latest = null;
             withdraw(withdraw);
-        } else if (EntryBook.WITHDRAWABLE.contains(entry.word())) {
+        } else if (EntryBook.withdrawable(entry.kind())) {
             latest = null;
             Booked booked = entry instanceof WaterTest test
                     ? new Booked(entry, present.temperatureC(test.at(), past), present.shown(test, past))
@@ -114,7 +114,7 @@ public final class SeasonLedger {
 
     /** Whether an entry of this kind can be taken back. */
     public static boolean withdrawable(OperatorEntry entry) {
-        return EntryBook.WITHDRAWABLE.contains(entry.word());
+        return EntryBook.withdrawable(entry.kind());
     }
 
     /** What an entry would take back; null where nothing. Ask before it is booked. */
@@ -216,7 +216,7 @@ public final class SeasonLedger {
 
     private SeasonStatus work(Instant now, Surroundings around) {
         List<CohortStatus> cohorts = books.stock.status();
-        List<BedStatus> bedList = books.beds.status();
+        List<BedStatus> bedList = books.crops.status();
         WaterNow waterNow = waterNow(now, around.volumeL());
         FeedStatus feedStatus = feedStatus(now, cohorts, bedList, waterNow);
         return new SeasonStatus(
@@ -265,7 +265,7 @@ public final class SeasonLedger {
 
     private FeedStatus feedStatus(Instant now, List<CohortStatus> cohorts, List<BedStatus> bedList, WaterNow waterNow) {
         FeedPlan plan =
-                FeedPlan.of(site, cohorts, temperature(now), books.feed.appetite(now), BedBook.feedUse(bedList));
+                FeedPlan.of(site, cohorts, temperature(now), books.feed.appetite(now), CropLedger.feedUse(bedList));
         double protein = books.protein();
         FeedLoad planned = FeedLoad.of(plan.middleG(), SeasonBooks.percent(protein));
         FeedLoad recent = books.recent(now);

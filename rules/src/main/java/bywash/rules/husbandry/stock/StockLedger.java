@@ -32,30 +32,24 @@ public final class StockLedger {
         this.remarks = remarks;
     }
 
-    /** Books an entry on fish; others are passed over. */
-    public void book(OperatorEntry entry) {
-        if (entry instanceof FishIn in) {
-            fishIn(in);
-        } else if (entry instanceof Weigh weigh) {
-            weigh(weigh);
-        } else if (entry instanceof FishLoss loss) {
-            CohortLedger ledger = cohort(loss, loss.cohort(), loss.count());
-            if (ledger != null) {
-                ledger.lose(loss.count());
-            }
-        } else if (entry instanceof FishMove move) {
-            move(move);
-        } else if (entry instanceof Harvest harvest) {
-            CohortLedger ledger = cohort(harvest, harvest.cohort(), harvest.count());
-            if (ledger != null) {
-                ledger.harvest(harvest);
-            }
-        } else if (entry instanceof Feed feed) {
-            feed(feed);
+    /** Fish were lost. */
+    public void book(FishLoss loss) {
+        CohortLedger ledger = cohort(loss, loss.cohort(), loss.count());
+        if (ledger != null) {
+            ledger.lose(loss.count());
         }
     }
 
-    private void fishIn(FishIn in) {
+    /** Fish were taken out to eat or to sell. */
+    public void book(Harvest harvest) {
+        CohortLedger ledger = cohort(harvest, harvest.cohort(), harvest.count());
+        if (ledger != null) {
+            ledger.harvest(harvest);
+        }
+    }
+
+    /** A cohort came in, or more of one that is there. */
+    public void book(FishIn in) {
         CohortLedger there = cohorts.get(in.cohort());
         if (in.count() < 1 || !(in.meanMassG() > 0)) {
             remark(in, "has no fish or no mass; a count and a mean mass above 0");
@@ -86,7 +80,8 @@ public final class StockLedger {
         return tanks.isEmpty() ? "" : tanks.get(0).id();
     }
 
-    private void weigh(Weigh weigh) {
+    /** Fish were weighed. */
+    public void book(Weigh weigh) {
         CohortLedger ledger = cohort(weigh, weigh.cohort(), 0);
         if (ledger == null) {
             return;
@@ -103,7 +98,8 @@ public final class StockLedger {
         }
     }
 
-    private void move(FishMove move) {
+    /** Fish went to another vessel, or away. */
+    public void book(FishMove move) {
         CohortLedger from = cohort(move, move.cohort(), move.count());
         if (from == null) {
             return;
@@ -143,7 +139,7 @@ public final class StockLedger {
     }
 
     /** Feed for no cohort in particular is shared out by what the fish would eat. */
-    private void feed(Feed feed) {
+    public void book(Feed feed) {
         if (feed.cohort() != null) {
             CohortLedger ledger = cohort(feed, feed.cohort(), 0);
             if (ledger != null) {

@@ -27,11 +27,16 @@ import org.junit.jupiter.params.provider.ValueSource;
 class NitrogenBalanceTest {
     private static final double VOLUME_L = 2460;
     private final List<String> remarks = new ArrayList<>();
-    private final BedBook beds = new BedBook(Sites.site(), remarks::add);
+    private final CropLedger beds = new CropLedger(Sites.site(), remarks::add);
 
     private void book(OperatorEntry... entries) {
         for (OperatorEntry entry : entries) {
-            beds.book(entry);
+            switch (entry.kind()) {
+                case PLANT -> beds.book((Plant) entry);
+                case CROP_HARVEST -> beds.book((CropHarvest) entry);
+                case BED -> beds.book((BedState) entry);
+                default -> throw new IllegalArgumentException(entry.word() + " is nothing to the beds");
+            }
         }
     }
 
@@ -69,11 +74,11 @@ class NitrogenBalanceTest {
     @DisplayName("feed that beds can use: FAO 589, 40-50 and 50-80 g/m2/d [from memory]")
     void feedUseFollowsTheGroupOfEachCrop() {
         book(new Plant(day(0), "bed-1", "lettuce", 1), new Plant(day(0), "bed-2", "tomato", 0.5));
-        FeedRate.Range use = Objects.requireNonNull(BedBook.feedUse(beds.status()));
+        FeedRate.Range use = Objects.requireNonNull(CropLedger.feedUse(beds.status()));
         assertEquals(40 + 25, use.lowGPerDay(), 1e-9);
         assertEquals(50 + 40, use.highGPerDay(), 1e-9);
         book(new BedState(day(1), "bed-1", false), new BedState(day(1), "bed-2", false));
-        assertNull(BedBook.feedUse(beds.status()));
+        assertNull(CropLedger.feedUse(beds.status()));
     }
 
     @Test

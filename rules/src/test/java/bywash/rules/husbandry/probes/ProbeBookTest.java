@@ -30,7 +30,12 @@ class ProbeBookTest {
 
     private void book(OperatorEntry... entries) {
         for (OperatorEntry entry : entries) {
-            book.book(entry);
+            switch (entry.kind()) {
+                case CALIBRATE -> book.book((Calibrate) entry);
+                case PROBE_CARE -> book.book((ProbeCare) entry);
+                case TEST -> book.book((WaterTest) entry);
+                default -> throw new IllegalArgumentException(entry.word() + " is nothing to the probes");
+            }
         }
     }
 

@@ -28,7 +28,15 @@ class StockLedgerTest {
 
     private void book(OperatorEntry... entries) {
         for (OperatorEntry entry : entries) {
-            stock.book(entry);
+            switch (entry.kind()) {
+                case FISH_IN -> stock.book((FishIn) entry);
+                case WEIGH -> stock.book((Weigh) entry);
+                case FISH_LOSS -> stock.book((FishLoss) entry);
+                case FISH_MOVE -> stock.book((FishMove) entry);
+                case HARVEST -> stock.book((Harvest) entry);
+                case FEED -> stock.book((Feed) entry);
+                default -> throw new IllegalArgumentException(entry.word() + " is nothing to the fish");
+            }
         }
     }
 

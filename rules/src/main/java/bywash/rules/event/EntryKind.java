@@ -1,12 +1,14 @@
-package bywash.ingest.recording;
+package bywash.rules.event;
 
-import bywash.rules.event.OperatorEntry;
 import java.util.Arrays;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
-/** The closed family of operator entries, so that a switch over it is complete. */
-enum EntryKind {
+/**
+ * The closed family of operator entries. A switch over it names every kind: one that is new does not compile until each of
+ * them says what becomes of it.
+ */
+public enum EntryKind {
     TOP_UP_START("top-up-start", OperatorEntry.TopUpStart.class),
     TOP_UP_END("top-up-end", OperatorEntry.TopUpEnd.class),
     BATCH_FILL("batch-fill", OperatorEntry.BatchFill.class),
@@ -45,15 +47,18 @@ enum EntryKind {
         this.type = type;
     }
 
-    String word() {
+    /** Its word in recordings, such as {@code top-up-start}. */
+    public String word() {
         return word;
     }
 
-    Class<? extends OperatorEntry> type() {
+    /** The record of this kind, and of no other. */
+    public Class<? extends OperatorEntry> type() {
         return type;
     }
 
-    static @Nullable EntryKind of(String word) {
+    /** The kind of a word; null where none is called so. */
+    public static @Nullable EntryKind of(String word) {
         for (EntryKind kind : values()) {
             if (kind.word.equals(word)) {
                 return kind;
@@ -62,7 +67,8 @@ enum EntryKind {
         return null;
     }
 
-    static String words() {
+    /** All words, with commas between. */
+    public static String words() {
         return Arrays.stream(values()).map(EntryKind::word).collect(Collectors.joining(", "));
     }
 }

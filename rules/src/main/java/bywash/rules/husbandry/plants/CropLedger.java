@@ -17,8 +17,8 @@ import java.util.Map;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
-/** Keeps the book of the beds. An entry that cannot be booked is left out and told. */
-public final class BedBook {
+/** What is planted in each bed and taken from it. An entry that cannot be booked is left out and told. */
+public final class CropLedger {
     private static final class Bed {
         private final List<Stand> stands = new ArrayList<>();
         private boolean on = true;
@@ -30,28 +30,23 @@ public final class BedBook {
     private final Map<String, Bed> beds = new LinkedHashMap<>();
     private final Consumer<String> remarks;
 
-    public BedBook(Site site, Consumer<String> remarks) {
+    public CropLedger(Site site, Consumer<String> remarks) {
         this.remarks = remarks;
         for (Vessel vessel : site.vessels(VesselRole.GROW_BED)) {
             beds.put(vessel.id(), new Bed());
         }
     }
 
-    /** Books an entry on beds; others are passed over. */
-    public void book(OperatorEntry entry) {
-        if (entry instanceof Plant plant) {
-            plant(plant);
-        } else if (entry instanceof CropHarvest harvest) {
-            harvest(harvest);
-        } else if (entry instanceof BedState state) {
-            Bed bed = bed(state, state.vessel());
-            if (bed != null) {
-                bed.on = state.on();
-            }
+    /** A bed goes out of the loop, or back. */
+    public void book(BedState state) {
+        Bed bed = bed(state, state.vessel());
+        if (bed != null) {
+            bed.on = state.on();
         }
     }
 
-    private void plant(Plant plant) {
+    /** A crop is planted. */
+    public void book(Plant plant) {
         Bed bed = bed(plant, plant.vessel());
         if (bed == null) {
             return;
@@ -69,7 +64,8 @@ public final class BedBook {
         bed.stands.add(new Stand(Crop.of(plant.crop()), plant.crop(), plant.areaM2(), plant.at()));
     }
 
-    private void harvest(CropHarvest harvest) {
+    /** Something is cut, and the bed may be bare after. */
+    public void book(CropHarvest harvest) {
         Bed bed = bed(harvest, harvest.vessel());
         if (bed == null) {
             return;

@@ -11,6 +11,7 @@ import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
@@ -42,17 +43,25 @@ public final class RetainedPublisher implements AutoCloseable {
     private final BrokerSettings broker;
     private final String clientId;
     private final Retained will;
+    private final Backoff backoff;
     private final Map<String, Retained> waiting = new LinkedHashMap<>();
     /** All that topics hold, to be said again: a broker may forget it with a restart. */
     private final Map<String, Retained> held = new LinkedHashMap<>();
 
     private final Thread thread = new Thread(this::run, "bywash-publish");
     private @Nullable Mqtt3AsyncClient client;
-    private boolean closed;
+    /** No pause is kept, and nothing is waited for, once this is down. */
+    private final CountDownLatch ending = new CountDownLatch(1);
+
     private volatile String trouble = "";
 
     /** @param will published by the broker when we are gone without a word */
     public RetainedPublisher(BrokerSettings broker, String clientId, Retained will) {
+        this(broker, clientId, will, Backoff.USUAL);
+    }
+
+    RetainedPublisher(BrokerSettings broker, String clientId, Retained will, Backoff backoff) {
+        this.backoff = backoff;
         this.broker = broker;
         this.clientId = clientId;
         this.will = will;
@@ -93,6 +102,7 @@ public final class RetainedPublisher implements AutoCloseable {
             if (next == null) {
                 return;
             }
+            boolean last = ended(); // what fails after the end is not tried again
             try {
                 send(next);
                 failures = 0;
@@ -105,7 +115,7 @@ public final class RetainedPublisher implements AutoCloseable {
                 trouble = "alarms are not published: "
                         + Trouble.of(cause(e), setup()).words();
                 putBack(next);
-                if (!rest(Backoff.USUAL.after(failures))) {
+                if (last || !rest(backoff.after(failures))) {
                     return;
                 }
             }
@@ -123,7 +133,7 @@ public final class RetainedPublisher implements AutoCloseable {
     private @Nullable Retained next() {
         synchronized (waiting) {
             while (waiting.isEmpty()) {
-                if (closed) {
+                if (ended()) {
                     return null;
                 }
                 try {
@@ -143,9 +153,16 @@ public final class RetainedPublisher implements AutoCloseable {
         }
     }
 
+    private boolean ended() {
+        return ending.getCount() == 0;
+    }
+
+    /** As long as said, or until the end, whichever comes first; whether to go on. */
     private boolean rest(Duration pause) {
         try {
-            Thread.sleep(pause.toMillis());
+            if (ending.await(pause.toMillis(), TimeUnit.MILLISECONDS)) {
+                LOG.debug("the end: one more try at once");
+            }
             return true;
         } catch (InterruptedException e) {
             return false;
@@ -205,11 +222,11 @@ public final class RetainedPublisher implements AutoCloseable {
                         .build();
     }
 
-    /** Sends what waits, for a second or two at most, and says goodbye, so that the will is not spoken. */
+    /** Sends what waits, each once more and at once, for a second or two at most, and says goodbye, so that the will is not spoken. */
     @Override
     public void close() {
+        ending.countDown();
         synchronized (waiting) {
-            closed = true;
             waiting.notifyAll();
         }
         try {

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bywash.ingest.mqtt.FeedState.Phase;
 import bywash.ingest.mqtt.RetainedPublisher.Retained;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -50,6 +51,24 @@ class RetainedPublisherTest {
                 Thread.onSpinWait();
             }
             assertEquals("", publisher.trouble());
+        }
+    }
+
+    @Test
+    void theEndWaitsForNoPauseAndSendsWhatABrokerTakesAgain() throws Exception {
+        Backoff aDay = new Backoff(Duration.ofDays(1), Duration.ofDays(1));
+        try (Mosquitto broker = new Mosquitto(dir, "allow_anonymous true")) {
+            broker.kill();
+            RetainedPublisher publisher =
+                    new RetainedPublisher(States.broker("mqtt://127.0.0.1:" + broker.port), "test", WILL, aDay).start();
+            publisher.put(new Retained("w/a", "1"));
+            while (publisher.trouble().isEmpty()) {
+                Thread.onSpinWait();
+            }
+            broker.restart();
+            publisher.put(new Retained("w/watch", "stopped"));
+            publisher.close();
+            assertEquals("{w/a=1, w/watch=stopped}", kept(broker, 2).toString());
         }
     }
 }

@@ -6,10 +6,12 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -17,7 +19,8 @@ import org.slf4j.LoggerFactory;
 /**
  * Runs a command of the grower's for each alarm line, which it gets on standard input; alarm, subject, state and priority
  * stand in its environment too. One at a time, on a thread of its own: a command that hangs is ended, one that fails is tried
- * again, and lines beyond a bound are dropped and counted. The watch never waits for it.
+ * again, and lines beyond a bound are dropped and counted. The watch never waits for it; when the watch ends, no pause between tries is
+ * kept any longer: what waits is tried once more, at once, for a moment.
  */
 public final class CommandOutlet implements Outlets.Outlet, AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(CommandOutlet.class);
@@ -29,17 +32,24 @@ public final class CommandOutlet implements Outlets.Outlet, AutoCloseable {
      *
      * @param each longest run of the command
      * @param pauses before each further try
+     * @param atEnd how long the end of the watch waits for what is still to be tried, at most
      */
-    public record Patience(Duration each, List<Duration> pauses) {
-        public static final Patience USUAL =
-                new Patience(Duration.ofSeconds(20), List.of(Duration.ofSeconds(2), Duration.ofSeconds(15)));
+    public record Patience(Duration each, List<Duration> pauses, Duration atEnd) {
+        public static final Patience USUAL = new Patience(
+                Duration.ofSeconds(20),
+                List.of(Duration.ofSeconds(2), Duration.ofSeconds(15)),
+                Duration.ofSeconds(2));
     }
 
     private record Job(String line, Map<String, String> environment) {}
 
+    /** Comes after the last line. */
+    private static final Job END = new Job("", Map.of());
+
     private final String command;
     private final Patience patience;
-    private final BlockingQueue<Job> waiting = new ArrayBlockingQueue<>(MOST_WAITING);
+    private final BlockingQueue<Job> waiting = new LinkedBlockingQueue<>();
+    private final CountDownLatch ending = new CountDownLatch(1);
     private final Thread thread = new Thread(this::run, "notify");
     private volatile long failed;
     private volatile String trouble = "";
@@ -59,7 +69,9 @@ public final class CommandOutlet implements Outlets.Outlet, AutoCloseable {
                 "BYWASH_SUBJECT", PlainText.of(t.subject(), LONGEST),
                 "BYWASH_STATE", t.state().word(),
                 "BYWASH_PRIORITY", t.priority().word());
-        if (!waiting.offer(new Job(line, environment))) {
+        if (waiting.size() < MOST_WAITING) {
+            waiting.add(new Job(line, environment));
+        } else {
             fail("more alarm lines wait than it can take");
         }
     }
@@ -83,8 +95,8 @@ public final class CommandOutlet implements Outlets.Outlet, AutoCloseable {
 
     private void run() {
         try {
-            while (true) {
-                deliver(waiting.take());
+            for (Job job = waiting.take(); job != END; job = waiting.take()) {
+                deliver(job);
             }
         } catch (InterruptedException e) {
             LOG.debug("ended");
@@ -93,11 +105,10 @@ public final class CommandOutlet implements Outlets.Outlet, AutoCloseable {
 
     private void deliver(Job job) throws InterruptedException {
         String why = attempt(job);
-        for (Duration pause : patience.pauses()) {
-            if (why.isEmpty()) {
-                break;
-            }
-            Thread.sleep(pause.toMillis());
+        Iterator<Duration> pauses = patience.pauses().iterator();
+        boolean last = false;
+        while (!why.isEmpty() && !last && pauses.hasNext()) {
+            last = ending.await(pauses.next().toMillis(), TimeUnit.MILLISECONDS);
             why = attempt(job);
         }
         if (why.isEmpty()) {
@@ -138,11 +149,13 @@ public final class CommandOutlet implements Outlets.Outlet, AutoCloseable {
     /** Gives what waits a moment, then ends. */
     @Override
     public void close() throws InterruptedException {
-        for (int i = 0; i < 20 && !waiting.isEmpty(); i++) {
-            Thread.sleep(100);
-        }
-        thread.join(200);
+        ending.countDown();
+        waiting.add(END);
+        thread.join(patience.atEnd().toMillis());
         thread.interrupt();
         thread.join(1000);
+        if (waiting.size() > 1) {
+            LOG.warn("notify command: {} alarm lines were not given to it before the end", waiting.size() - 1);
+        }
     }
 }

@@ -20,7 +20,11 @@ import org.junit.jupiter.api.io.TempDir;
 @Timeout(30)
 class CommandOutletTest {
     private static final CommandOutlet.Patience SHORT =
-            new CommandOutlet.Patience(Duration.ofSeconds(1), List.of(Duration.ofMillis(1), Duration.ofMillis(1)));
+            patience(Duration.ofSeconds(1), Duration.ofMillis(1), Duration.ofMillis(1));
+
+    private static CommandOutlet.Patience patience(Duration each, Duration... pauses) {
+        return new CommandOutlet.Patience(each, List.of(pauses), Duration.ofSeconds(2));
+    }
 
     @TempDir
     Path dir;
@@ -91,7 +95,7 @@ class CommandOutletTest {
     void isEndedWhenItHangsAndNobodyWaitsForIt() throws Exception {
         Path pid = dir.resolve("pid");
         try (CommandOutlet outlet = new CommandOutlet(
-                "echo $$ > " + pid + "; sleep 100", new CommandOutlet.Patience(Duration.ofMillis(500), List.of()))) {
+                "echo $$ > " + pid + "; sleep 100", patience(Duration.ofMillis(500)))) {
             long began = System.nanoTime();
             for (int i = 0; i < 600; i++) {
                 outlet.accept(change(), "line");
@@ -102,5 +106,19 @@ class CommandOutletTest {
         }
         long shell = Long.parseLong(Files.readString(pid).strip());
         until(() -> ProcessHandle.of(shell).map(p -> !p.isAlive()).orElse(true));
+    }
+
+    @Test
+    void theEndWaitsForNoPauseAndTriesOnceMoreAtOnce() throws Exception {
+        Path tries = dir.resolve("tries");
+        CommandOutlet outlet = new CommandOutlet(
+                "cat >> " + tries + "; exit 1",
+                new CommandOutlet.Patience(
+                        Duration.ofSeconds(20), List.of(Duration.ofDays(1), Duration.ofDays(1)), Duration.ofSeconds(20)));
+        outlet.accept(change(), "first");
+        outlet.accept(change(), "second");
+        outlet.close();
+        assertEquals(List.of("first", "first", "second", "second"), Files.readAllLines(tries));
+        assertEquals(2, outlet.failed());
     }
 }

@@ -80,7 +80,7 @@ final class ProbeReader {
         Quantity quantity = map.word("quantity", Quantity.values(), Quantity::word);
         if (!map.has("quantity")) {
             map.missing(
-                    "quantity", Words.list(List.of("level", "temperature", "ph", "dissolved-oxygen", "orp", "...")));
+                    "quantity", KnownWords.list(List.of("level", "temperature", "ph", "dissolved-oxygen", "orp", "...")));
         }
         if (quantity == Quantity.LEVEL && vessel != null && !shaped.test(vessel.id())) {
             map.fault("vessel", "a level in " + vessel.id() + ", which has no shape", "a shape for " + vessel.id());
@@ -114,7 +114,7 @@ final class ProbeReader {
             }
         }
         List<String> known = vessels.stream().map(Vessel::id).toList();
-        map.fault("vessel", "vessel " + YamlMap.quoted(name) + " is not known", Words.advice(name, known));
+        map.fault("vessel", "vessel " + YamlMap.quoted(name) + " is not known", KnownWords.advice(name, known));
         return null;
     }
 

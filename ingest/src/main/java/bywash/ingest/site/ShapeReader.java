@@ -98,7 +98,7 @@ final class ShapeReader {
         problems.add(
                 start,
                 place + "kind is missing",
-                Words.list(Arrays.stream(Kind.values()).map(Kind::word).toList()));
+                KnownWords.list(Arrays.stream(Kind.values()).map(Kind::word).toList()));
         return null;
     }
 

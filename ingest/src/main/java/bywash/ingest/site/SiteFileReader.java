@@ -182,7 +182,7 @@ public final class SiteFileReader {
         try {
             return ZoneId.of(text);
         } catch (DateTimeException e) {
-            String near = Words.nearest(
+            String near = KnownWords.nearest(
                     text, ZoneId.getAvailableZoneIds().stream().sorted().toList());
             top.fault(
                     "time-zone",

@@ -86,7 +86,7 @@ final class SpeciesReader {
                 return species;
             }
         }
-        map.fault("like", "species " + YamlMap.quoted(name) + " is not known", Words.advice(name, words));
+        map.fault("like", "species " + YamlMap.quoted(name) + " is not known", KnownWords.advice(name, words));
         return null;
     }
 

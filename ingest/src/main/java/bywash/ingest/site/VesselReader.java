@@ -146,7 +146,7 @@ final class VesselReader {
                 map.fault(
                         key,
                         v.id() + " feeds " + YamlMap.quoted(feeds) + ", which is no vessel of the system",
-                        targets.isEmpty() ? "a vessel that is no reserve" : Words.list(targets));
+                        targets.isEmpty() ? "a vessel that is no reserve" : KnownWords.list(targets));
             }
         }
     }

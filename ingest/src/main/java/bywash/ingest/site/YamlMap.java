@@ -33,7 +33,7 @@ final class YamlMap {
         for (NodeTuple entry : map.getValue()) {
             String key = entry.getKeyNode() instanceof ScalarNode s ? s.getValue() : "";
             if (!allowed.isEmpty() && !allowed.contains(key)) {
-                fault(entry.getKeyNode(), "key " + quoted(key) + " is not known", Words.advice(key, allowed));
+                fault(entry.getKeyNode(), "key " + quoted(key) + " is not known", KnownWords.advice(key, allowed));
             } else if (values.containsKey(key)) {
                 fault(entry.getKeyNode(), "key " + quoted(key) + " stands twice", "each key once");
             } else {
@@ -53,7 +53,7 @@ final class YamlMap {
     }
 
     private static String example(String... allowed) {
-        return allowed.length == 0 ? "name: value" : Words.list(Arrays.asList(allowed));
+        return allowed.length == 0 ? "name: value" : KnownWords.list(Arrays.asList(allowed));
     }
 
     static String quoted(String text) {
@@ -176,7 +176,7 @@ final class YamlMap {
             }
         }
         List<String> words = Arrays.stream(allowed).map(word).toList();
-        fault(at, key + " " + quoted(text) + " is not known", Words.advice(text, words));
+        fault(at, key + " " + quoted(text) + " is not known", KnownWords.advice(text, words));
         return null;
     }
 

@@ -4,6 +4,7 @@ import bywash.rules.event.OperatorEntry;
 import bywash.tui.screen.DisplaySettings;
 import bywash.tui.screen.RemoteLine;
 import bywash.tui.screen.TerminalSession;
+import bywash.tui.view.EntryCheck;
 import java.io.DataInputStream;
 import java.io.FilterOutputStream;
 import java.io.IOException;

@@ -7,11 +7,14 @@ import bywash.ingest.recording.BrokenEntry;
 import bywash.ingest.recording.EntryJson;
 import bywash.ingest.recording.IsoTime;
 import bywash.ingest.recording.RecordedLine;
+import bywash.ingest.site.SiteFileReader;
+import bywash.ingest.site.SiteFileResult;
 import bywash.ingest.text.PlainText;
 import bywash.rules.event.OperatorEntry;
 import bywash.tui.attach.SocketPlace;
 import bywash.tui.attach.WatchClient;
 import bywash.tui.view.DoseForms;
+import bywash.tui.view.NameCheck;
 import bywash.tui.view.SeasonCheck;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -27,6 +30,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -52,6 +57,7 @@ import picocli.CommandLine.Spec;
             "Exit codes: 0 good, 2 usage."
         })
 final class LogCommand implements Callable<Integer> {
+    private static final Logger LOG = LoggerFactory.getLogger(LogCommand.class);
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final List<String> LISTS = List.of("masses", "standards", "readings");
 
@@ -133,12 +139,29 @@ final class LogCommand implements Callable<Integer> {
         }
     }
 
+    /** What the site, as the last watch was told of it, does not have; empty where no watch has run. */
+    private String named(OperatorEntry entry) {
+        try (JournalReader journal = JournalReader.open(which.folder(), which.id())) {
+            String text = journal.site();
+            return text != null && SiteFileReader.read(text, "site in the journal") instanceof SiteFileResult.Good good
+                    ? NameCheck.problem(good.siteFile().site(), List.of(), entry)
+                    : "";
+        } catch (IOException e) {
+            LOG.debug("no journal yet, or none that can be read: the entry is taken as it is", e);
+            return "";
+        }
+    }
+
     /** Through the watch where one runs; else into its journal, from which its next start takes it. */
     private void enter(OperatorEntry entry) throws IOException {
         String id = which.id();
         try {
             new WatchClient(which.folder(), id).enter(entry);
         } catch (SocketPlace.NoWatch e) {
+            String problem = named(entry);
+            if (!problem.isEmpty()) {
+                throw new IOException(problem, e);
+            }
             try (Journal journal = Journal.open(which.folder(), id, InstantSource.system())) {
                 if (!journal.appendEntry(entry)) {
                     throw new IOException(journal.state().detail(), e);

@@ -154,7 +154,7 @@ final class FormReader {
     /** The form's outcome: its entries, unless something is wrong or they name what is not there. */
     FormCheck done(String words, OperatorEntry... entries) {
         for (OperatorEntry entry : entries) {
-            String wrong = problems.isEmpty() ? SeasonCheck.problem(frame.snapshot(), entry) : "";
+            String wrong = problems.isEmpty() ? EntryCheck.problem(frame, entry) : "";
             if (!wrong.isEmpty()) {
                 problems.add(wrong.substring(0, 1).toUpperCase(Locale.ROOT) + wrong.substring(1) + ".");
             }

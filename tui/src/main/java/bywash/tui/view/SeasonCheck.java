@@ -37,32 +37,23 @@ public final class SeasonCheck {
 
     /** What is wrong and what would be right, without a full stop; empty where nothing is. */
     public static String problem(Snapshot snapshot, OperatorEntry entry) {
-        if (entry instanceof FishIn in) {
-            return fishIn(snapshot, in);
-        }
-        if (entry instanceof Weigh e) {
-            return cohort(snapshot, e.cohort(), e.all() ? 0 : e.count());
-        }
-        if (entry instanceof FishLoss e) {
-            return cohort(snapshot, e.cohort(), e.count());
-        }
-        if (entry instanceof Harvest e) {
-            return cohort(snapshot, e.cohort(), e.count());
-        }
-        if (entry instanceof FishMove e) {
-            return move(snapshot, e);
-        }
-        if (entry instanceof Feed e) {
-            return e.cohort() == null ? "" : cohort(snapshot, e.cohort(), 0);
-        }
-        if (entry instanceof StockingChange e) {
-            return e.species() == null ? "" : species(snapshot.site(), e.species());
-        }
-        String strength = strength(entry);
-        if (!strength.isEmpty()) {
-            return strength;
-        }
-        return plantsAndProbes(snapshot.site(), entry);
+        return switch (entry.kind()) {
+            case FISH_IN -> fishIn(snapshot, (FishIn) entry);
+            case WEIGH -> cohort(snapshot, ((Weigh) entry).cohort(), ((Weigh) entry).all() ? 0 : ((Weigh) entry).count());
+            case FISH_LOSS -> cohort(snapshot, ((FishLoss) entry).cohort(), ((FishLoss) entry).count());
+            case HARVEST -> cohort(snapshot, ((Harvest) entry).cohort(), ((Harvest) entry).count());
+            case FISH_MOVE -> move(snapshot, (FishMove) entry);
+            case FEED -> ((Feed) entry).cohort() == null ? "" : cohort(snapshot, ((Feed) entry).cohort(), 0);
+            case STOCKING -> stocking(snapshot.site(), (StockingChange) entry);
+            case DOSE, BATCH_TREAT, PH_PLAN -> strength(entry);
+            case PLANT -> plant(snapshot.site(), (Plant) entry);
+            case CROP_HARVEST -> bed(snapshot.site(), ((CropHarvest) entry).vessel());
+            case BED -> bed(snapshot.site(), ((BedState) entry).vessel());
+            case PROBE_CARE -> probe(snapshot.site(), ((ProbeCare) entry).probe());
+            case CALIBRATE -> calibrate(snapshot.site(), (Calibrate) entry);
+            case TOP_UP_START, TOP_UP_END, BATCH_FILL, TEST, NOTE, STEP_DONE, WITHDRAW, ACKNOWLEDGE -> "";
+            case SHELVE, UNSHELVE, MAINTENANCE_START, MAINTENANCE_END, OUT_OF_SERVICE, RETURN_TO_SERVICE -> "";
+        };
     }
 
     /** The same of a chemical's label alone, which asks nothing of the site. */
@@ -76,24 +67,17 @@ public final class SeasonCheck {
         return entry instanceof PhAim e ? LabelStrength.problem(e.reagent(), e.strengthPercent()) : "";
     }
 
-    private static String plantsAndProbes(Site site, OperatorEntry entry) {
-        if (entry instanceof Plant e) {
-            return e.areaM2() > 0 ? bed(site, e.vessel()) : "area of plant is 0; give an area above 0 m2";
-        }
-        if (entry instanceof CropHarvest e) {
-            return bed(site, e.vessel());
-        }
-        if (entry instanceof BedState e) {
-            return bed(site, e.vessel());
-        }
-        if (entry instanceof ProbeCare e) {
-            return probe(site, e.probe());
-        }
-        if (entry instanceof Calibrate e) {
-            String probe = probe(site, e.probe());
-            return probe.isEmpty() ? ProbeBook.fault(site, e) : probe;
-        }
-        return "";
+    private static String stocking(Site site, StockingChange entry) {
+        return entry.species() == null ? "" : species(site, entry.species());
+    }
+
+    private static String plant(Site site, Plant entry) {
+        return entry.areaM2() > 0 ? bed(site, entry.vessel()) : "area of plant is 0; give an area above 0 m2";
+    }
+
+    private static String calibrate(Site site, Calibrate entry) {
+        String probe = probe(site, entry.probe());
+        return probe.isEmpty() ? ProbeBook.fault(site, entry) : probe;
     }
 
     private static List<CohortStatus> cohorts(Snapshot snapshot) {

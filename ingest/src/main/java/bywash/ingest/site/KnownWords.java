@@ -1,11 +1,13 @@
 package bywash.ingest.site;
 
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Lists of allowed words, and which of them was probably meant. */
-final class Words {
-    private Words() {}
+public final class KnownWords {
+    private KnownWords() {}
 
     /** "did you mean \"overflow\"?" where one is near, else the whole list. */
     static String advice(String given, Collection<String> allowed) {
@@ -26,6 +28,17 @@ final class Words {
             text.append(word).append(left == 0 ? "" : left == 1 ? " or " : ", ");
         }
         return text.toString();
+    }
+
+    /** All words, the one that was probably meant before the others. */
+    public static List<String> nearestFirst(String given, Collection<String> allowed) {
+        List<String> all = new ArrayList<>(allowed);
+        String near = nearest(given, allowed);
+        if (near != null) {
+            all.remove(near);
+            all.add(0, near);
+        }
+        return all;
     }
 
     static @Nullable String nearest(String given, Collection<String> allowed) {

@@ -1,0 +1,47 @@
+package bywash.tui.view;
+
+import bywash.ingest.site.KnownWords;
+import bywash.rules.engine.Snapshot;
+import bywash.rules.event.OperatorEntry;
+import bywash.rules.event.OperatorEntry.StepDone;
+import bywash.rules.event.OperatorEntry.Withdraw;
+import bywash.rules.response.ResponseSheet;
+import bywash.rules.response.SheetStep;
+import java.util.List;
+
+/** Whether an entry can be taken as it is: the same for forms and for the shell. */
+public final class EntryCheck {
+    private EntryCheck() {}
+
+    /** What is wrong and what would be right, without a full stop; empty where nothing is. */
+    public static String problem(Frame frame, OperatorEntry entry) {
+        Snapshot snapshot = frame.snapshot();
+        String named = NameCheck.problem(snapshot.site(), snapshot.alarms(), entry);
+        if (!named.isEmpty()) {
+            return named;
+        }
+        if (entry instanceof Withdraw withdraw) {
+            return Withdrawals.problem(frame, withdraw);
+        }
+        return entry instanceof StepDone step
+                ? step(snapshot.care().sheets(), step)
+                : SeasonCheck.problem(snapshot, entry);
+    }
+
+    private static String step(List<ResponseSheet> sheets, StepDone entry) {
+        List<String> incidents = sheets.stream().map(ResponseSheet::incident).toList();
+        for (ResponseSheet sheet : sheets) {
+            List<String> steps = sheet.steps().stream().map(SheetStep::id).toList();
+            if (sheet.incident().equals(entry.incident())) {
+                return steps.contains(entry.step())
+                        ? ""
+                        : "step \"" + entry.step() + "\" is not on its sheet; it has "
+                                + String.join(", ", KnownWords.nearestFirst(entry.step(), steps));
+            }
+        }
+        return "incident \"" + entry.incident() + "\" is not on record; "
+                + (incidents.isEmpty()
+                        ? "there is none"
+                        : "it has " + String.join(", ", KnownWords.nearestFirst(entry.incident(), incidents)));
+    }
+}

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bywash.ingest.journal.Journal;
+import bywash.ingest.journal.Writing;
 import bywash.rules.event.OperatorEntry;
 import bywash.tui.attach.WatchHost;
 import bywash.tui.attach.WatchServer;
@@ -16,6 +17,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.InstantSource;
+import java.util.List;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
@@ -61,17 +63,17 @@ class LogThroughTheWatchTest {
     void theWatchTakesWhatWasEnteredBeforeItsStart() throws Exception {
         aWatchHasRun();
         String earlier = CLOCK.instant().minusSeconds(3600).toString();
-        log("batch-fill", "vessel=reserve", "volume=800 L", "--at", earlier);
-        log("test", "vessel=reserve", "quantity=total-chlorine", "value=0 mg/L");
+        assertEquals(0, log("batch-fill", "vessel=reserve", "volume=800 L", "--at", earlier).code());
+        assertEquals(0, log("test", "vessel=reserve", "quantity=total-chlorine", "value=0 mg/L").code());
         Station station =
                 Station.open(Larkfield.site(), state, () -> CLOCK.instant().plusSeconds(60));
         Thread loop = new Thread(station.watch(), "watch");
         loop.start();
-        while (!station.watch().latest().safeReserves().equals(Set.of("reserve"))) {
-            Thread.onSpinWait();
-        }
+        OperatorEntry note = new OperatorEntry.Note(CLOCK.instant().plusSeconds(60), "a round of the loop is over");
+        assertTrue(station.watch().enter(note).get());
         station.watch().stop();
         loop.join();
+        assertEquals(Set.of("reserve"), station.watch().latest().safeReserves());
     }
 
     @Test
@@ -132,6 +134,19 @@ class LogThroughTheWatchTest {
         assertEquals(1, run.err().lines().count(), run.err());
         assertTrue(run.err().contains(part), run.err());
         assertEquals("", run.out());
+    }
+
+    @Test
+    void whatTheSiteDoesNotHaveIsRefusedThoughNoWatchRuns() throws Exception {
+        try (Journal journal = Journal.open(state, "larkfield", CLOCK)) {
+            journal.write(List.of(new Writing.Site(CLOCK.instant(), Larkfield.text())));
+        }
+        assertWrong(
+                "subject \"fishtank\" is nothing that low-oxygen is about; here it is fish-tank",
+                log("out-of-service", "alarm=low-oxygen", "subject=fishtank"));
+        assertWrong("vessel \"pond\" is not in the site file; it has sump, ", log("top-up-end", "vessel=pond"));
+        assertEquals("", log().out());
+        assertEquals(0, log("out-of-service", "alarm=low-oxygen", "subject=fish-tank").code());
     }
 
     @Test

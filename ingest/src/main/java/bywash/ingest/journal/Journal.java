@@ -75,10 +75,7 @@ public final class Journal implements AutoCloseable, MinuteArchive {
             throw e;
         } catch (IOException e) {
             Journal none = new Journal(null, clock);
-            none.state = new JournalState(
-                    false,
-                    "folder cannot be used",
-                    "journal folder " + dir + " cannot be used (" + e + "). The watch goes on in memory");
+            none.state = JournalState.noFolder(dir, e);
             return none;
         }
         Journal journal = new Journal(file, clock);
@@ -331,12 +328,7 @@ public final class Journal implements AutoCloseable, MinuteArchive {
                 return fail(file.fault(e), e);
             }
         }
-        return fail(
-                new JournalState(
-                        false,
-                        "see bywash.log",
-                        "journal " + file.path() + " cannot be kept. The watch goes on in memory"),
-                null);
+        return fail(JournalState.beyondHelp(file.path()), null);
     }
 
     /** Where a damaged one was set aside, with what can be read of it. */
@@ -346,7 +338,7 @@ public final class Journal implements AutoCloseable, MinuteArchive {
             Path damaged = unsaved;
             JournalState told = null;
             if (damaged != null) {
-                told = Salvage.from(damaged, db).state(damaged);
+                told = JournalState.begunAnew(damaged, Salvage.from(damaged, db));
                 unsaved = null;
                 begunAnew++;
             }

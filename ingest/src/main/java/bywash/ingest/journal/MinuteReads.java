@@ -1,8 +1,6 @@
 package bywash.ingest.journal;
 
 import bywash.ingest.journal.MinuteArchive.Kept;
-import bywash.ingest.recording.BrokenEntry;
-import bywash.ingest.recording.LineJson;
 import bywash.ingest.recording.RecordedLine;
 import bywash.rules.site.Probe;
 import java.sql.Connection;
@@ -14,12 +12,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
-import org.slf4j.Logger;
-import org.slf4j.LoggerFactory;
 
 /** The questions of {@link MinuteArchive}: each is answered by SQLite within one probe's minutes, so that a year stays quick. */
 final class MinuteReads {
-    private static final Logger LOG = LoggerFactory.getLogger(MinuteReads.class);
     private static final String OF_PROBE = " FROM rollup WHERE probe = (SELECT id FROM topic WHERE name = ?1)"
             + " AND minute >= ?2 AND minute < ?3 AND low >= ?4 AND high <= ?5";
     private static final String SUM =
@@ -49,21 +44,14 @@ final class MinuteReads {
                 for (int column = 2; column <= 5; column++) {
                     enteredAt = r.getObject(column) == null ? enteredAt : Math.max(enteredAt, r.getLong(column));
                 }
-                if (r.getLong(2) < before.toEpochMilli() && line(r.getString(1)) instanceof RecordedLine.Entry entry) {
+                long time = r.getLong(2);
+                if (time < before.toEpochMilli()
+                        && JournalReads.line(r.getString(1), time) instanceof RecordedLine.Entry entry) {
                     all.add(new Kept(entry.entry(), Instant.ofEpochMilli(enteredAt)));
                 }
             }
         }
         return all;
-    }
-
-    private static @Nullable RecordedLine line(String json) {
-        try {
-            return LineJson.fromJson(json);
-        } catch (BrokenEntry e) {
-            LOG.warn("an entry in the journal cannot be read", e);
-            return null;
-        }
     }
 
     @Nullable

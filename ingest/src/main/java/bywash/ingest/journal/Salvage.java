@@ -35,13 +35,6 @@ final class Salvage {
         }
 
         /** @param aside where the damaged file is kept */
-        JournalState state(Path aside) {
-            return new JournalState(
-                    true,
-                    "JOURNAL WAS DAMAGED: a new one holds what could be read, " + words(),
-                    "the journal was damaged; it is kept as " + aside
-                            + ", a new one begun with what could be read of it: " + words());
-        }
     }
 
     private Salvage() {}

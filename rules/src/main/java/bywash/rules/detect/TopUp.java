@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param endedAt when the grower ended it; null while it runs
  * @param enteredL what the balance says has come in so far, L
  * @param enteredSeL one standard error of that, L
- * @param confirmation words: while it runs, that nothing comes; once ended, whether the line is shut; empty until known
+ * @param line words: while it runs, that nothing comes; once ended, whether the line is shut; empty until known
+ * @param came words: how much came in, or came after the end, where the line's words leave that open; else empty
  */
 public record TopUp(
         String vessel,
@@ -21,7 +22,13 @@ public record TopUp(
         @Nullable Instant endedAt,
         double enteredL,
         double enteredSeL,
-        String confirmation) {
+        String line,
+        String came) {
+    /** Both in one sentence, without a full stop; empty until known. */
+    public String confirmation() {
+        return came.isEmpty() ? line : line + "; " + came;
+    }
+
     public Spread entered() {
         return Spread.of(enteredL, enteredSeL);
     }

@@ -58,7 +58,10 @@ final class TopUpWatch {
     private double enteredL;
     private double enteredSeL;
     private Line line = Line.RUNNING;
+    /** As {@link TopUp#line} and {@link TopUp#came}. */
     private String words = "";
+
+    private String came = "";
 
     TopUpWatch(TopUpStart entry, double startMin, VesselFlow target, @Nullable VesselFlow reserve) {
         this.entry = entry;
@@ -109,7 +112,7 @@ final class TopUpWatch {
     }
 
     String words() {
-        return words;
+        return view().confirmation();
     }
 
     /** One standard error of what is booked of it for a vessel, L; 0 for others. */
@@ -251,7 +254,6 @@ final class TopUpWatch {
             enteredL = StrictMath.max(0, startL - reserve.recentL());
             enteredSeL = 0.8 * reserve.noiseL();
         }
-        String came = "; " + Spread.of(enteredL, enteredSeL).words() + " came in";
         if (since > 2 && rate > OPEN_L_MIN && rate > 4.5 * se) {
             line = Line.OPEN;
             openUntilMin = Double.POSITIVE_INFINITY;
@@ -259,11 +261,12 @@ final class TopUpWatch {
             words = Sentence.of("The line is not shut: %.1f +/- %.1f L/min still run", rate, 2 * se);
         } else if (since > 4 && c.seLMin() < SURE_SE_L_MIN && (rate < 3 * se || rate < OPEN_L_MIN)) {
             line = Line.SHUT;
-            words = Sentence.of("Line shut: %.1f +/- %.1f L/min over %.0f min", StrictMath.max(0, rate), 2 * se, since)
-                    + came;
+            words = Sentence.of("Line shut: %.1f +/- %.1f L/min over %.0f min", StrictMath.max(0, rate), 2 * se, since);
+            came = Spread.of(enteredL, enteredSeL).words() + " came in";
         } else if (since > GIVE_UP_MIN) {
             line = Line.SHUT;
-            words = "Not confirmed by the balance: look at the line" + came;
+            words = "Not confirmed by the balance: look at the line";
+            came = Spread.of(enteredL, enteredSeL).words() + " came in";
         }
     }
 
@@ -277,8 +280,8 @@ final class TopUpWatch {
         line = Line.SHUT;
         openUntilMin = nowMin;
         target.rebase();
-        words = "Line shut after all; "
-                + (after == null ? "" : Spread.of(after.litres(), after.seL()).words() + " came after the end");
+        words = "Line shut after all";
+        came = after == null ? "" : Spread.of(after.litres(), after.seL()).words() + " came after the end";
     }
 
     TopUp view() {
@@ -291,7 +294,8 @@ final class TopUpWatch {
                 endedAt,
                 enteredL,
                 enteredSeL,
-                words);
+                words,
+                came);
     }
 
     private static double finite(double value) {

@@ -1,6 +1,8 @@
 package bywash.tui.command;
 
 import java.nio.file.Path;
+import java.util.Collections;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
 
@@ -52,11 +54,7 @@ final class ReportOptions {
 
     /** How many of the ways to say what were used. */
     int chosen() {
-        int n = 0;
-        n += incident != null ? 1 : 0;
-        n += day != null ? 1 : 0;
-        n += month != null ? 1 : 0;
-        n += from != null || to != null ? 1 : 0;
-        return n + (season ? 1 : 0);
+        return Collections.frequency(
+                List.of(incident != null, day != null, month != null, from != null || to != null, season), true);
     }
 }

@@ -10,20 +10,14 @@ import java.util.List;
 
 /** The reserve was filled with fresh water. */
 final class BatchFillPage extends FormPage {
-    @Override
-    public String title() {
-        return "Batch filled";
-    }
-
-    @Override
-    public String purpose() {
-        return "The reserve was filled with fresh water";
+    BatchFillPage() {
+        super("Batch filled", "The reserve was filled with fresh water");
     }
 
     @Override
     protected List<Field> fields(Frame frame) {
         return List.of(
-                Field.choice("Reserve", Reserves.ids(frame)),
+                Field.choice("Reserve", Reserves.ids(frame)).beside((now, filled) -> Reserves.now(now, filled.text(0))),
                 Field.number("Volume", new DisplayUnits(frame.snapshot().site().units()).volumeUnit()));
     }
 
@@ -35,10 +29,5 @@ final class BatchFillPage extends FormPage {
     @Override
     protected int first() {
         return 1;
-    }
-
-    @Override
-    protected String hint(Frame frame, Filled filled, int field) {
-        return field == 0 ? Reserves.now(frame, filled.text(0)) : "";
     }
 }

@@ -13,20 +13,14 @@ import java.util.stream.Stream;
 
 /** What is done to the reserve against chlorine. */
 final class BatchTreatPage extends FormPage {
-    @Override
-    public String title() {
-        return "Batch treated";
-    }
-
-    @Override
-    public String purpose() {
-        return "What is done to the reserve against chlorine";
+    BatchTreatPage() {
+        super("Batch treated", "What is done to the reserve against chlorine");
     }
 
     @Override
     protected List<Field> fields(Frame frame) {
         return List.of(
-                Field.choice("Reserve", Reserves.ids(frame)),
+                Field.choice("Reserve", Reserves.ids(frame)).beside((now, filled) -> Reserves.now(now, filled.text(0))),
                 Field.choice(
                                 "Treatment",
                                 Stream.of(Treatment.values())
@@ -34,7 +28,7 @@ final class BatchTreatPage extends FormPage {
                                         .toList())
                         .said(Names::words),
                 Field.number("Amount", "g"),
-                Field.number("Strength", "%"));
+                Field.number("Strength", "%").beside((now, filled) -> strength(filled.text(1))));
     }
 
     @Override
@@ -47,13 +41,8 @@ final class BatchTreatPage extends FormPage {
         return 1;
     }
 
-    @Override
-    protected String hint(Frame frame, Filled filled, int field) {
-        boolean chemical = Treatment.of(filled.text(1)).map(Treatment::chemical).orElse(false);
-        return switch (field) {
-            case 0 -> Reserves.now(frame, filled.text(0));
-            case 3 -> chemical ? DoseForms.strengthHint(filled.text(1)) : "";
-            default -> "";
-        };
+    private static String strength(String treatment) {
+        boolean chemical = Treatment.of(treatment).map(Treatment::chemical).orElse(false);
+        return chemical ? DoseForms.strengthHint(treatment) : "";
     }
 }

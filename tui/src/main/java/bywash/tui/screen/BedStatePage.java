@@ -8,20 +8,14 @@ import java.util.List;
 
 /** A bed taken out of the loop, or put back. */
 final class BedStatePage extends FormPage {
-    @Override
-    public String title() {
-        return "Bed off or on";
-    }
-
-    @Override
-    public String purpose() {
-        return "A bed taken out of the loop, or put back";
+    BedStatePage() {
+        super("Bed off or on", "A bed taken out of the loop, or put back");
     }
 
     @Override
     protected List<Field> fields(Frame frame) {
         return List.of(
-                Field.choice("Bed", BedForms.beds(frame)),
+                Field.choice("Bed", BedForms.beds(frame)).beside((now, filled) -> BedForms.now(now, filled.text(0))),
                 Field.choice("Is", List.of(BedForms.OFF, BedForms.ON)),
                 Field.text("When"));
     }
@@ -29,11 +23,6 @@ final class BedStatePage extends FormPage {
     @Override
     protected FormCheck check(Frame frame, Filled filled) {
         return BedForms.state(frame, filled);
-    }
-
-    @Override
-    protected String hint(Frame frame, Filled filled, int field) {
-        return field == 0 ? BedForms.now(frame, filled.text(0)) : "";
     }
 
     @Override

@@ -10,20 +10,14 @@ import java.util.List;
 
 /** What was cut or picked from a bed. */
 final class CropHarvestPage extends FormPage {
-    @Override
-    public String title() {
-        return "Crop harvested";
-    }
-
-    @Override
-    public String purpose() {
-        return "What was cut or picked from a bed";
+    CropHarvestPage() {
+        super("Crop harvested", "What was cut or picked from a bed");
     }
 
     @Override
     protected List<Field> fields(Frame frame) {
         return List.of(
-                Field.choice("Bed", BedForms.beds(frame)),
+                Field.choice("Bed", BedForms.beds(frame)).beside((now, filled) -> BedForms.now(now, filled.text(0))),
                 Field.choice("Crop", BedForms.crops()).said(Names::words),
                 Field.number("Harvest", StockUnits.of(frame).massUnit()),
                 Field.number("Cleared", StockUnits.of(frame).areaUnit()),
@@ -33,11 +27,6 @@ final class CropHarvestPage extends FormPage {
     @Override
     protected FormCheck check(Frame frame, Filled filled) {
         return BedForms.harvest(frame, filled);
-    }
-
-    @Override
-    protected String hint(Frame frame, Filled filled, int field) {
-        return field == 0 ? BedForms.now(frame, filled.text(0)) : "";
     }
 
     @Override

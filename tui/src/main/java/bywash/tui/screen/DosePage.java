@@ -9,38 +9,23 @@ import java.util.List;
 
 /** A chemical added to the loop. */
 final class DosePage extends FormPage {
-    @Override
-    public String title() {
-        return "Dose";
-    }
-
-    @Override
-    public String purpose() {
-        return "An acid, a base, ammonia or a dechlorinator to the loop";
+    DosePage() {
+        super("Dose", "An acid, a base, ammonia or a dechlorinator to the loop");
     }
 
     @Override
     protected List<Field> fields(Frame frame) {
         return List.of(
                 Field.choice("Water of", DoseForms.vessels(frame)),
-                Field.choice("Reagent", DoseForms.reagents()).said(Names::words),
+                Field.choice("Reagent", DoseForms.reagents()).said(Names::words).beside((now, filled) -> DoseForms.last(now, filled.text(1))),
                 Field.number("Amount", "g"),
-                Field.number("Strength", "%"),
+                Field.number("Strength", "%").beside((now, filled) -> DoseForms.strengthHint(filled.text(1))),
                 Field.text("When"));
     }
 
     @Override
     protected FormCheck check(Frame frame, Filled filled) {
         return DoseForms.dose(frame, filled);
-    }
-
-    @Override
-    protected String hint(Frame frame, Filled filled, int field) {
-        return switch (field) {
-            case 1 -> DoseForms.last(frame, filled.text(1));
-            case 3 -> DoseForms.strengthHint(filled.text(1));
-            default -> "";
-        };
     }
 
     @Override

@@ -14,14 +14,8 @@ import java.util.stream.Stream;
 
 /** Feed given, now or at another time. */
 final class FeedPage extends FormPage {
-    @Override
-    public String title() {
-        return "Feed given";
-    }
-
-    @Override
-    public String purpose() {
-        return "To which fish, how much, when";
+    FeedPage() {
+        super("Feed given", "To which fish, how much, when");
     }
 
     @Override
@@ -31,7 +25,7 @@ final class FeedPage extends FormPage {
         List<String> who = new ArrayList<>(List.of(EntryForms.ALL_FISH));
         who.addAll(Cohorts.ids(frame));
         return List.of(
-                Field.number("Feed", StockUnits.of(frame).massUnit()),
+                Field.number("Feed", StockUnits.of(frame).massUnit()).beside((now, filled) -> FeedRecord.last(now)),
                 Field.number("Protein", "%"),
                 Field.choice("Appetite", appetites),
                 Field.choice("Cohort", who),
@@ -46,10 +40,5 @@ final class FeedPage extends FormPage {
     @Override
     protected List<String> notes(Frame frame, Filled filled) {
         return FeedRecord.plan(frame).isEmpty() ? List.of() : List.of(FeedRecord.plan(frame));
-    }
-
-    @Override
-    protected String hint(Frame frame, Filled filled, int field) {
-        return field == 0 ? FeedRecord.last(frame) : "";
     }
 }

@@ -1,5 +1,7 @@
 package bywash.tui.screen;
 
+import bywash.tui.view.Filled;
+import bywash.tui.view.Frame;
 import java.util.List;
 import java.util.function.UnaryOperator;
 
@@ -9,8 +11,15 @@ import java.util.function.UnaryOperator;
  * @param choices for a choice, the words to choose from; else empty
  * @param unit for a number or a list of numbers, its unit
  * @param words how a choice is said; what is chosen stays its id
+ * @param hint what is said beside it
  */
-public record Field(String label, Kind kind, List<String> choices, String unit, UnaryOperator<String> words) {
+public record Field(
+        String label, Kind kind, List<String> choices, String unit, UnaryOperator<String> words, Hint hint) {
+
+    /** What is said beside a field as the form stands, such as the last value; empty for nothing. */
+    public interface Hint {
+        String of(Frame frame, Filled filled);
+    }
 
     private static final int MOST_LIST = 1000;
 
@@ -30,12 +39,17 @@ public record Field(String label, Kind kind, List<String> choices, String unit, 
     }
 
     private Field(String label, Kind kind, List<String> choices, String unit) {
-        this(label, kind, choices, unit, choice -> choice);
+        this(label, kind, choices, unit, choice -> choice, (frame, filled) -> "");
     }
 
     /** The same with its choices said in words. */
     public Field said(UnaryOperator<String> newWords) {
-        return new Field(label, kind, choices, unit, newWords);
+        return new Field(label, kind, choices, unit, newWords, hint);
+    }
+
+    /** The same with something said beside it. */
+    public Field beside(Hint newHint) {
+        return new Field(label, kind, choices, unit, words, newHint);
     }
 
     public static Field choice(String label, List<String> choices) {

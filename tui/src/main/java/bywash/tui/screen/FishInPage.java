@@ -12,40 +12,25 @@ import java.util.List;
 
 /** A new cohort, or more of one that is there. */
 final class FishInPage extends FormPage {
-    @Override
-    public String title() {
-        return "Fish in";
-    }
-
-    @Override
-    public String purpose() {
-        return "A new cohort, or more fish of one that is there";
+    FishInPage() {
+        super("Fish in", "A new cohort, or more fish of one that is there");
     }
 
     @Override
     protected List<Field> fields(Frame frame) {
         return List.of(
-                Field.text("Cohort"),
+                Field.text("Cohort").beside((now, filled) -> Cohorts.now(now, filled.text(0))),
                 Field.choice("Species", SpeciesTable.ids(frame.snapshot().site()))
                         .said(Names::species),
                 Field.number("Count", ""),
                 Field.number("Mass of one", StockUnits.of(frame).massUnit()),
-                Field.choice("Into", Cohorts.tanks(frame)),
+                Field.choice("Into", Cohorts.tanks(frame)).beside((now, filled) -> StockForms.density(now, filled.text(4))),
                 Field.text("When"));
     }
 
     @Override
     protected FormCheck check(Frame frame, Filled filled) {
         return StockForms.fishIn(frame, filled);
-    }
-
-    @Override
-    protected String hint(Frame frame, Filled filled, int field) {
-        return switch (field) {
-            case 0 -> Cohorts.now(frame, filled.text(0));
-            case 4 -> StockForms.density(frame, filled.text(4));
-            default -> "";
-        };
     }
 
     @Override

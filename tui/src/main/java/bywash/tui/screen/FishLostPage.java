@@ -9,20 +9,14 @@ import java.util.List;
 
 /** Fish that died or went missing. */
 final class FishLostPage extends FormPage {
-    @Override
-    public String title() {
-        return "Fish lost";
-    }
-
-    @Override
-    public String purpose() {
-        return "Fish that died or went missing";
+    FishLostPage() {
+        super("Fish lost", "Fish that died or went missing");
     }
 
     @Override
     protected List<Field> fields(Frame frame) {
         return List.of(
-                Field.choice("Cohort", Cohorts.ids(frame)),
+                Field.choice("Cohort", Cohorts.ids(frame)).beside((now, filled) -> Cohorts.now(now, filled.text(0))),
                 Field.number("Lost", ""),
                 Field.text("Cause"),
                 Field.text("When"));
@@ -31,10 +25,5 @@ final class FishLostPage extends FormPage {
     @Override
     protected FormCheck check(Frame frame, Filled filled) {
         return StockForms.lost(frame, filled);
-    }
-
-    @Override
-    protected String hint(Frame frame, Filled filled, int field) {
-        return field == 0 ? Cohorts.now(frame, filled.text(0)) : "";
     }
 }

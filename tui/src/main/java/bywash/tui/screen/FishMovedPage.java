@@ -11,25 +11,19 @@ import java.util.stream.Stream;
 
 /** Fish that go to another vessel or away. */
 final class FishMovedPage extends FormPage {
-    @Override
-    public String title() {
-        return "Fish moved";
-    }
-
-    @Override
-    public String purpose() {
-        return "Fish to another vessel, another cohort, or away";
+    FishMovedPage() {
+        super("Fish moved", "Fish to another vessel, another cohort, or away");
     }
 
     @Override
     protected List<Field> fields(Frame frame) {
         return List.of(
-                Field.choice("Cohort", Cohorts.ids(frame)),
+                Field.choice("Cohort", Cohorts.ids(frame)).beside((now, filled) -> Cohorts.now(now, filled.text(0))),
                 Field.number("Count", ""),
                 Field.choice(
                         "To",
                         Stream.concat(Cohorts.tanks(frame).stream(), Stream.of(FishMove.AWAY))
-                                .toList()),
+                                .toList()).beside((now, filled) -> StockForms.density(now, filled.text(2))),
                 Field.text("Into cohort"),
                 Field.text("When"));
     }
@@ -37,15 +31,6 @@ final class FishMovedPage extends FormPage {
     @Override
     protected FormCheck check(Frame frame, Filled filled) {
         return StockForms.moved(frame, filled);
-    }
-
-    @Override
-    protected String hint(Frame frame, Filled filled, int field) {
-        return switch (field) {
-            case 0 -> Cohorts.now(frame, filled.text(0));
-            case 2 -> StockForms.density(frame, filled.text(2));
-            default -> "";
-        };
     }
 
     @Override

@@ -18,20 +18,32 @@ public abstract class FormPage implements Page {
 
     private static final int LEAST_CONTENT = 16;
 
+    private final String title;
+    private final String purpose;
     private List<Field> fields = List.of();
     private final List<String> texts = new ArrayList<>();
     private int at;
     private boolean warned;
 
+    protected FormPage(String title, String purpose) {
+        this.title = title;
+        this.purpose = purpose;
+    }
+
+    @Override
+    public final String title() {
+        return title;
+    }
+
+    @Override
+    public final String purpose() {
+        return purpose;
+    }
+
     /** The fields, given anew each time the form is opened. */
     protected abstract List<Field> fields(Frame frame);
 
     protected abstract FormCheck check(Frame frame, Filled filled);
-
-    /** What is said beside a field, such as the last value; may be empty. */
-    protected String hint(Frame frame, Filled filled, int field) {
-        return "";
-    }
 
     /** What is said under the fields, whatever is typed. */
     protected List<String> notes(Frame frame, Filled filled) {
@@ -140,7 +152,7 @@ public abstract class FormPage implements Page {
         int end = 0;
         for (int i = 0; i < fields.size(); i++) {
             String pointer = i == at ? String.valueOf(body.glyphs().pointer()) : " ";
-            String hint = hint(frame, filled, i);
+            String hint = fields.get(i).hint().of(frame, filled);
             lines.field(
                     pointer + " " + fields.get(i).label(), columns, content(i, body.width() - label), hint, i == at);
             end = i == at ? lines.size() : end;

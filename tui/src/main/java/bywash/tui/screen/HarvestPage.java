@@ -10,20 +10,14 @@ import java.util.List;
 
 /** Fish taken out to eat or to sell. */
 final class HarvestPage extends FormPage {
-    @Override
-    public String title() {
-        return "Fish harvested";
-    }
-
-    @Override
-    public String purpose() {
-        return "Fish taken out, weighed one by one or together";
+    HarvestPage() {
+        super("Fish harvested", "Fish taken out, weighed one by one or together");
     }
 
     @Override
     protected List<Field> fields(Frame frame) {
         return List.of(
-                Field.choice("Cohort", Cohorts.ids(frame)),
+                Field.choice("Cohort", Cohorts.ids(frame)).beside((now, filled) -> Cohorts.now(now, filled.text(0))),
                 Field.list("Weights", StockUnits.of(frame).massUnit()),
                 Field.number("or count", ""),
                 Field.number("with total", StockUnits.of(frame).massUnit()),
@@ -33,11 +27,6 @@ final class HarvestPage extends FormPage {
     @Override
     protected FormCheck check(Frame frame, Filled filled) {
         return ScaleForms.harvest(frame, filled);
-    }
-
-    @Override
-    protected String hint(Frame frame, Filled filled, int field) {
-        return field == 0 ? Cohorts.now(frame, filled.text(0)) : "";
     }
 
     @Override

@@ -8,14 +8,8 @@ import java.util.List;
 
 /** A note for the record. */
 final class NotePage extends FormPage {
-    @Override
-    public String title() {
-        return "Note";
-    }
-
-    @Override
-    public String purpose() {
-        return "A note for the record";
+    NotePage() {
+        super("Note", "A note for the record");
     }
 
     @Override

@@ -9,32 +9,21 @@ import java.util.List;
 
 /** Plans a way to another pH. */
 final class PhPlanPage extends FormPage {
-    @Override
-    public String title() {
-        return "pH plan";
-    }
-
-    @Override
-    public String purpose() {
-        return "To another pH in dated steps, by a chemical or by waiting";
+    PhPlanPage() {
+        super("pH plan", "To another pH in dated steps, by a chemical or by waiting");
     }
 
     @Override
     protected List<Field> fields(Frame frame) {
         return List.of(
-                Field.number("Target pH", ""),
+                Field.number("Target pH", "").beside((now, filled) -> PhForms.now(now)),
                 Field.choice("By", PhForms.means()).said(Names::words),
-                Field.number("Strength", "%"));
+                Field.number("Strength", "%").beside((now, filled) -> PhForms.strengthHint(filled.text(1))));
     }
 
     @Override
     protected FormCheck check(Frame frame, Filled filled) {
         return PhForms.plan(frame, filled);
-    }
-
-    @Override
-    protected String hint(Frame frame, Filled filled, int field) {
-        return field == 0 ? PhForms.now(frame) : field == 2 ? PhForms.strengthHint(filled.text(1)) : "";
     }
 
     @Override

@@ -10,20 +10,14 @@ import java.util.List;
 
 /** A crop planted on an area of a bed. */
 final class PlantPage extends FormPage {
-    @Override
-    public String title() {
-        return "Bed planted";
-    }
-
-    @Override
-    public String purpose() {
-        return "A crop on an area of a bed";
+    PlantPage() {
+        super("Bed planted", "A crop on an area of a bed");
     }
 
     @Override
     protected List<Field> fields(Frame frame) {
         return List.of(
-                Field.choice("Bed", BedForms.beds(frame)),
+                Field.choice("Bed", BedForms.beds(frame)).beside((now, filled) -> BedForms.now(now, filled.text(0))),
                 Field.choice("Crop", BedForms.crops()).said(Names::words),
                 Field.number("Area", StockUnits.of(frame).areaUnit()),
                 Field.text("When"));
@@ -32,10 +26,5 @@ final class PlantPage extends FormPage {
     @Override
     protected FormCheck check(Frame frame, Filled filled) {
         return BedForms.plant(frame, filled);
-    }
-
-    @Override
-    protected String hint(Frame frame, Filled filled, int field) {
-        return field == 0 ? BedForms.now(frame, filled.text(0)) : "";
     }
 }

@@ -8,20 +8,14 @@ import java.util.List;
 
 /** What was done to a probe. */
 final class ProbeCaredPage extends FormPage {
-    @Override
-    public String title() {
-        return "Probe cared for";
-    }
-
-    @Override
-    public String purpose() {
-        return "Cleaned, a new membrane, replaced";
+    ProbeCaredPage() {
+        super("Probe cared for", "Cleaned, a new membrane, replaced");
     }
 
     @Override
     protected List<Field> fields(Frame frame) {
         return List.of(
-                Field.choice("Probe", ProbeForms.probes(frame)),
+                Field.choice("Probe", ProbeForms.probes(frame)).beside((now, filled) -> ProbeForms.cared(now, filled.text(0))),
                 Field.choice("Done", ProbeForms.CARE),
                 Field.text("When"));
     }
@@ -29,10 +23,5 @@ final class ProbeCaredPage extends FormPage {
     @Override
     protected FormCheck check(Frame frame, Filled filled) {
         return ProbeForms.care(frame, filled);
-    }
-
-    @Override
-    protected String hint(Frame frame, Filled filled, int field) {
-        return field == 0 ? ProbeForms.cared(frame, filled.text(0)) : "";
     }
 }

@@ -14,17 +14,8 @@ final class ShelvePage extends FormPage {
     private final AlarmChoice choice;
 
     ShelvePage(AlarmChoice choice) {
+        super("Shelve", "Set an alarm aside for some hours, or take it back");
         this.choice = choice;
-    }
-
-    @Override
-    public String title() {
-        return "Shelve";
-    }
-
-    @Override
-    public String purpose() {
-        return "Set an alarm aside for some hours, or take it back";
     }
 
     @Override

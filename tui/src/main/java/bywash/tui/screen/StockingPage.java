@@ -14,14 +14,8 @@ import org.jspecify.annotations.Nullable;
 
 /** Whether there are fish, and the species to bring back. */
 final class StockingPage extends FormPage {
-    @Override
-    public String title() {
-        return "Stocking";
-    }
-
-    @Override
-    public String purpose() {
-        return "With fish or without, and the species to bring back";
+    StockingPage() {
+        super("Stocking", "With fish or without, and the species to bring back");
     }
 
     @Override
@@ -29,7 +23,7 @@ final class StockingPage extends FormPage {
         return List.of(
                 Field.choice(
                         "Stocking",
-                        Stream.of(Stocking.values()).map(Stocking::word).toList()),
+                        Stream.of(Stocking.values()).map(Stocking::word).toList()).beside((now, filled) -> "now " + now.snapshot().stocking().word()),
                 Field.choice("Species", SpeciesTable.ids(frame.snapshot().site()))
                         .said(Names::species),
                 Field.text("When"));
@@ -38,11 +32,6 @@ final class StockingPage extends FormPage {
     @Override
     protected FormCheck check(Frame frame, Filled filled) {
         return StockForms.stocking(frame, filled);
-    }
-
-    @Override
-    protected String hint(Frame frame, Filled filled, int field) {
-        return field == 0 ? "now " + frame.snapshot().stocking().word() : "";
     }
 
     @Override

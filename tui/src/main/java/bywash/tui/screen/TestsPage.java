@@ -14,14 +14,8 @@ import org.jspecify.annotations.Nullable;
 
 /** By a kit or a meter; leave open what was not tested. */
 final class TestsPage extends FormPage {
-    @Override
-    public String title() {
-        return "Tests";
-    }
-
-    @Override
-    public String purpose() {
-        return "By a kit or a meter; leave open what was not tested";
+    TestsPage() {
+        super("Tests", "By a kit or a meter; leave open what was not tested");
     }
 
     @Override
@@ -36,7 +30,7 @@ final class TestsPage extends FormPage {
                 "Water of",
                 frame.snapshot().site().vessels().stream().map(Vessel::id).toList()));
         for (TestKind kind : TestKind.values()) {
-            fields.add(Field.number(kind.label(), kind.unit(DisplayUnits.of(frame))));
+            fields.add(Field.number(kind.label(), kind.unit(DisplayUnits.of(frame))).beside((now, filled) -> TestSheet.hint(now, filled.text(0), kind)));
         }
         fields.add(Field.text("When"));
         return fields;
@@ -55,13 +49,6 @@ final class TestsPage extends FormPage {
                         .map(Vessel::id)
                         .findFirst()
                         .orElse(null);
-    }
-
-    @Override
-    protected String hint(Frame frame, Filled filled, int field) {
-        return field == 0 || field > TestKind.values().length
-                ? ""
-                : TestSheet.hint(frame, filled.text(0), TestKind.values()[field - 1]);
     }
 
     @Override

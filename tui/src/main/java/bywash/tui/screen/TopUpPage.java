@@ -17,14 +17,8 @@ import java.util.List;
 final class TopUpPage extends FormPage {
     private static final int VOLUME = 2;
 
-    @Override
-    public String title() {
-        return "Top-up";
-    }
-
-    @Override
-    public String purpose() {
-        return "Declare a top-up before water runs";
+    TopUpPage() {
+        super("Top-up", "Declare a top-up before water runs");
     }
 
     @Override
@@ -52,7 +46,7 @@ final class TopUpPage extends FormPage {
         sources.add(TopUpDraft.MAINS);
         return List.of(
                 Field.choice("Into", vessels),
-                Field.choice("From", sources),
+                Field.choice("From", sources).beside((now, filled) -> Reserves.now(now, filled.text(1))),
                 Field.number("Volume", new DisplayUnits(frame.snapshot().site().units()).volumeUnit()),
                 Field.number("Duration", "min"));
     }
@@ -60,11 +54,6 @@ final class TopUpPage extends FormPage {
     @Override
     protected int first() {
         return VOLUME;
-    }
-
-    @Override
-    protected String hint(Frame frame, Filled filled, int field) {
-        return field == 1 ? Reserves.now(frame, filled.text(1)) : "";
     }
 
     @Override

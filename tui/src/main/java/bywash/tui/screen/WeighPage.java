@@ -10,21 +10,15 @@ import java.util.List;
 
 /** Fish on the scales. */
 final class WeighPage extends FormPage {
-    @Override
-    public String title() {
-        return "Fish weighed";
-    }
-
-    @Override
-    public String purpose() {
-        return "A sample or all of a cohort on the scales";
+    WeighPage() {
+        super("Fish weighed", "A sample or all of a cohort on the scales");
     }
 
     @Override
     protected List<Field> fields(Frame frame) {
         return List.of(
-                Field.choice("Cohort", Cohorts.ids(frame)),
-                Field.choice("Weighed", List.of(ScaleForms.SAMPLE, ScaleForms.ALL)),
+                Field.choice("Cohort", Cohorts.ids(frame)).beside((now, filled) -> Cohorts.now(now, filled.text(0))),
+                Field.choice("Weighed", List.of(ScaleForms.SAMPLE, ScaleForms.ALL)).beside((now, filled) -> Cohorts.weighed(now, filled.text(0))),
                 Field.list("Weights", StockUnits.of(frame).massUnit()),
                 Field.number("or count", ""),
                 Field.number("with total", StockUnits.of(frame).massUnit()),
@@ -34,15 +28,6 @@ final class WeighPage extends FormPage {
     @Override
     protected FormCheck check(Frame frame, Filled filled) {
         return ScaleForms.weigh(frame, filled);
-    }
-
-    @Override
-    protected String hint(Frame frame, Filled filled, int field) {
-        return switch (field) {
-            case 0 -> Cohorts.now(frame, filled.text(0));
-            case 1 -> Cohorts.weighed(frame, filled.text(0));
-            default -> "";
-        };
     }
 
     @Override

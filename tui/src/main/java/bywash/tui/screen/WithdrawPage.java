@@ -8,14 +8,8 @@ import java.util.List;
 
 /** Takes a mistaken entry back. */
 final class WithdrawPage extends FormPage {
-    @Override
-    public String title() {
-        return "Take back";
-    }
-
-    @Override
-    public String purpose() {
-        return "An entry that was a mistake counts no more";
+    WithdrawPage() {
+        super("Take back", "An entry that was a mistake counts no more");
     }
 
     @Override

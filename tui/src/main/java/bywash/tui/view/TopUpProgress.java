@@ -19,6 +19,8 @@ import java.util.List;
 public record TopUpProgress(
         boolean running, String what, double volumeShare, double timeShare, String volume, String time, String shut) {
 
+    private static final String UNKNOWN = "Line not yet confirmed shut";
+
     public static TopUpProgress from(Frame frame) {
         TopUp topUp = frame.snapshot().topUp();
         if (topUp == null) {
@@ -68,13 +70,12 @@ public record TopUpProgress(
             return "TOP-UP into " + topUp.vessel() + " from " + topUp.source() + ": " + how;
         }
         String when = Words.clock(ended, frame.at(), frame.snapshot().site().timeZone());
-        String shut = shut(topUp);
-        int litres = shut.indexOf(';'); // what came in stands on the page of the top-up
-        return "Top-up ended " + when + ". " + (litres < 0 ? shut : shut.substring(0, litres)) + ".";
+        String line = topUp.line().isEmpty() ? UNKNOWN : topUp.line(); // what came in stands on the page of the top-up
+        return "Top-up ended " + when + ". " + line + ".";
     }
 
     private static String shut(TopUp topUp) {
-        return topUp.confirmation().isEmpty() ? "Line not yet confirmed shut" : topUp.confirmation();
+        return topUp.confirmation().isEmpty() ? UNKNOWN : topUp.confirmation();
     }
 
     private static String over(TopUp topUp) {

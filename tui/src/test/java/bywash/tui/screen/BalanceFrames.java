@@ -90,11 +90,12 @@ final class BalanceFrames {
     /** A top-up has ended; its line is shut, or still runs. */
     static Frame toppedUp(boolean shut) {
         String words = shut
-                ? "Line shut: 0.0 +/- 0.3 L/min over 5 min; 158 L (155 to 161 L) came in"
+                ? "Line shut: 0.0 +/- 0.3 L/min over 5 min"
                 : "The line is not shut: 1.4 +/- 0.4 L/min still run";
+        String came = shut ? "158 L (155 to 161 L) came in" : "";
         Instant start = Frames.NOW.minus(Duration.ofMinutes(46));
         Instant end = Frames.NOW.minus(Duration.ofMinutes(6));
-        TopUp topUp = new TopUp("sump", "reserve", 160, Duration.ofMinutes(40), start, end, 158, 1.6, words);
+        TopUp topUp = new TopUp("sump", "reserve", 160, Duration.ofMinutes(40), start, end, 158, 1.6, words, came);
         FlowFinding flow = shut
                 ? finding(Verdict.QUIET, 0, "The level does what its known cycles explain.")
                 : finding(

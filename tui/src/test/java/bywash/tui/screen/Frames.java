@@ -216,7 +216,7 @@ final class Frames {
     }
 
     static Frame topUpRunning() {
-        TopUp topUp = new TopUp("sump", "reserve", 160, Duration.ofMinutes(40), at(-20), null, 81, 1.6, "");
+        TopUp topUp = new TopUp("sump", "reserve", 160, Duration.ofMinutes(40), at(-20), null, 81, 1.6, "", "");
         FlowFinding in = new FlowFinding("sump", Verdict.PLANNED, 4, 0.3, 81, 1.6, at(-20), "reserve", null, null, "");
         FlowFinding out = new FlowFinding("reserve", Verdict.PLANNED, -4, 0.3, -81, 1.6, at(-20), "", null, null, "");
         List<VesselStatus> vessels = List.of(
@@ -255,7 +255,8 @@ final class Frames {
                 at(-6),
                 158,
                 1.6,
-                "Line shut: 0.0 +/- 0.3 L/min over 5 min; 158 L (155 to 161 L) came in");
+                "Line shut: 0.0 +/- 0.3 L/min over 5 min",
+                "158 L (155 to 161 L) came in");
         return frame(site(Units.METRIC), healthy(), still(), clean(), List.of(), topUp);
     }
 

@@ -36,6 +36,16 @@ public final class Budget {
         print(what, figure, budget, unit, "at least", figure >= budget);
     }
 
+    /** The same for the table at the end alone, where the benchmark prints a table of its own. */
+    public static synchronized void mostAtEnd(String what, double figure, double budget, String unit) {
+        ROWS.add(row(what, figure, budget, unit, "at most", figure <= budget));
+    }
+
+    /** The same where the figure should be at least the budget. */
+    public static synchronized void leastAtEnd(String what, double figure, double budget, String unit) {
+        ROWS.add(row(what, figure, budget, unit, "at least", figure >= budget));
+    }
+
     /** A figure that has no budget of its own. */
     public static void note(String what, double figure, String unit) {
         row(String.format(Locale.ROOT, ROW, what, text(figure), unit, "", "", ""));
@@ -46,7 +56,11 @@ public final class Budget {
     }
 
     private static void print(String what, double figure, double budget, String unit, String side, boolean held) {
-        row(String.format(Locale.ROOT, ROW, what, text(figure), unit, side, text(budget), held ? "held" : "MISS"));
+        row(row(what, figure, budget, unit, side, held));
+    }
+
+    private static String row(String what, double figure, double budget, String unit, String side, boolean held) {
+        return String.format(Locale.ROOT, ROW, what, text(figure), unit, side, text(budget), held ? "held" : "MISS");
     }
 
     private static String text(double value) {

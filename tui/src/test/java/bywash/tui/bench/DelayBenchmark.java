@@ -1,5 +1,6 @@
 package bywash.tui.bench;
 
+import bywash.bench.Budget;
 import bywash.samples.simulation.Action;
 import bywash.samples.simulation.Chores;
 import bywash.samples.simulation.SiteModel;
@@ -64,6 +65,10 @@ public final class DelayBenchmark {
         double worst = runs.stream().mapToDouble(r -> r[0]).max().orElse(Double.NaN);
         long missed = runs.stream().filter(r -> r[0] > MOST_MIN).count();
         long early = runs.stream().filter(r -> r[1] > 0).count();
+        if (!Double.isNaN(each.budgetMin())) {
+            String what = "delay of an alarm, " + each.name() + ", " + each.rateLMin() + " L/min, median";
+            Budget.mostAtEnd(what, median, each.budgetMin(), "min");
+        }
         return String.format(
                 Locale.ROOT,
                 "| %s | %.1f | %s | %s | %.0f | %d | %d | %s | %.1f | %s | %s | %s | %s | %s |",
@@ -144,6 +149,7 @@ public final class DelayBenchmark {
         for (BalanceSink.Cry cry : cries) {
             System.err.println(name + ": " + cry);
         }
+        Budget.mostAtEnd("false alarms in " + months + " x 30 quiet days, " + name, cries.size(), 0, "");
         return "| " + name + " | " + cries.size() + " |";
     }
 }

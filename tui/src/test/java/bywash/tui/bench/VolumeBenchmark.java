@@ -1,5 +1,6 @@
 package bywash.tui.bench;
 
+import bywash.bench.Budget;
 import bywash.rules.detect.FlowFinding;
 import bywash.samples.simulation.SiteModel;
 import java.util.LinkedHashMap;
@@ -57,6 +58,7 @@ public final class VolumeBenchmark {
     private static String row(String name, List<VolumeTrial> all) {
         List<VolumeTrial> found = all.stream().filter(t -> !t.missed()).toList();
         double held = 100.0 * found.stream().filter(VolumeTrial::rangeHolds).count() / found.size();
+        Budget.leastAtEnd("litres of a found flow, range holds, " + name, held, COVERAGE, "%");
         return String.format(
                 Locale.ROOT,
                 "| %s | %d | %d | %d | %.0f%s | %.0f | %.0f | %.0f | %.0f | %.1f | %.1f |",

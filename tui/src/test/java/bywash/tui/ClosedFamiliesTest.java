@@ -76,9 +76,8 @@ class ClosedFamiliesTest {
 
     /** The kind of a record with nothing in it. */
     private static Object kind(Class<?> family, Class<?> type) throws ReflectiveOperationException {
-        Class<?>[] parts = Arrays.stream(type.getRecordComponents())
-                .map(c -> c.getType())
-                .toArray(Class<?>[]::new);
+        Class<?>[] parts =
+                Arrays.stream(type.getRecordComponents()).map(c -> c.getType()).toArray(Class<?>[]::new);
         Constructor<?> maker = type.getDeclaredConstructor(parts);
         maker.setAccessible(true);
         List<@Nullable Object> nothing = new ArrayList<>();

@@ -88,7 +88,8 @@ public final class EventTimeOrder {
     /** Whose it is; empty for what must not be dropped. */
     private static String probe(EngineEvent event) {
         return switch (event.kind()) {
-            case READING_ARRIVED -> ((EngineEvent.ReadingArrived) event).reading().probe();
+            case READING_ARRIVED ->
+                ((EngineEvent.ReadingArrived) event).reading().probe();
             case READING_REFUSED -> ((EngineEvent.ReadingRefused) event).probe();
             case OPERATOR_ACTED, FEED_CHANGED, WATCH_STARTED -> "";
             case TICK -> throw new IllegalArgumentException("ticks are made here, not offered");

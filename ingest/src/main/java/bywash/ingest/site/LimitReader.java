@@ -32,7 +32,8 @@ final class LimitReader {
                 continue;
             }
             if (!ids.contains(vessel)) {
-                byVessel.fault(key, "vessel " + YamlMap.quoted(vessel) + " is not known", KnownWords.advice(vessel, ids));
+                byVessel.fault(
+                        key, "vessel " + YamlMap.quoted(vessel) + " is not known", KnownWords.advice(vessel, ids));
             }
             YamlMap bands = YamlMap.at(problems, "limits of " + vessel + ": ", key, value);
             if (bands != null) {

@@ -80,7 +80,8 @@ final class ProbeReader {
         Quantity quantity = map.word("quantity", Quantity.values(), Quantity::word);
         if (!map.has("quantity")) {
             map.missing(
-                    "quantity", KnownWords.list(List.of("level", "temperature", "ph", "dissolved-oxygen", "orp", "...")));
+                    "quantity",
+                    KnownWords.list(List.of("level", "temperature", "ph", "dissolved-oxygen", "orp", "...")));
         }
         if (quantity == Quantity.LEVEL && vessel != null && !shaped.test(vessel.id())) {
             map.fault("vessel", "a level in " + vessel.id() + ", which has no shape", "a shape for " + vessel.id());

@@ -8,6 +8,9 @@ import org.jspecify.annotations.Nullable;
 /**
  * Total residual chlorine in the system, as Cl2, ug/L, with its range and evidence.
  *
+ * @param lowUgL 5 % point of what balance and probes say together, ug/L
+ * @param likelyUgL its median, ug/L
+ * @param highUgL its 95 % point or the balance's, whichever is higher, ug/L
  * @param probability that the acute criterion is passed, 0 to 1
  * @param acuteAt when the likely value passes the acute criterion at the present rate; null when it does not
  * @param evidence one line each, in words, with the weight

@@ -196,25 +196,21 @@ public final class ResidualTracker {
 
     private ResidualEstimate judge(Instant at) {
         Residual residual = balance.residual();
-        double low = residual.lowMgL() * 1000;
-        double likely = residual.likelyMgL() * 1000;
-        double high = residual.highMgL() * 1000;
+        double balanced = residual.likelyMgL() * 1000;
         Posterior posterior = new Posterior(residual, unseen(at), acuteUgL);
         List<String> lines = new ArrayList<>();
         lines.add(balanceWords() + "; by this alone the chance is " + Figures.of(100 * posterior.passed(), 0) + " %");
         Evidence evidence = new Evidence(signals, site.mains());
-        double arrived = likely > 0.1 ? StrictMath.min(2, laggedMgL * 1000 / likely) : 1;
+        double arrived = balanced > 0.1 ? StrictMath.min(2, laggedMgL * 1000 / balanced) : 1;
         double share = StrictMath.min(1, balance.enteredL() / balance.systemL().likelyL());
         evidence.weigh(at, posterior, arrived, share);
         lines.addAll(evidence.lines());
         double probability = posterior.passed();
         climbing = climbing(at, posterior);
-        if (probability > 0.05) {
-            high = StrictMath.max(high, posterior.quantile(0.95));
-        }
-        if (probability >= 0.5) {
-            likely = StrictMath.min(high, StrictMath.max(likely, posterior.quantile(0.5)));
-        }
+        double low = posterior.quantile(0.05);
+        double likely = posterior.quantile(0.5);
+        // what the probes say against chlorine lowers no high end: a dose is reckoned by it, and a probe may be fouled
+        double high = StrictMath.max(residual.highMgL() * 1000, posterior.quantile(0.95));
         Forecast forecast = new Forecast(balance);
         Crossing acute = forecast.crossing(at, acuteUgL);
         Crossing chronic = forecast.crossing(at, chronicUgL);

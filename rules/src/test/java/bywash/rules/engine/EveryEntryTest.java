@@ -114,7 +114,11 @@ class EveryEntryTest {
         List<OperatorEntry> standing = new ArrayList<>(all);
         standing.removeIf(e -> WITH_AN_OPPOSITE_OF_THEIR_OWN.contains(e.kind()));
         assertEquals(standing, engine.season().standing());
-        assertEquals(List.of(), engine.season().status(at, new Surroundings(Stocking.FISH, 2000, 0)).remarks());
+        assertEquals(
+                List.of(),
+                engine.season()
+                        .status(at, new Surroundings(Stocking.FISH, 2000, 0))
+                        .remarks());
         for (int i = all.size() - 1; i >= 0; i--) {
             OperatorEntry undone = all.get(i);
             enter(new Withdraw(next(), undone.word(), undone.at(), 1, ""));

@@ -82,8 +82,7 @@ public final class AccountRun {
             case MESSAGE -> firstMessage = firstMessage == null ? line.time() : firstMessage;
             case ENTRY -> keep(((RecordedLine.Entry) line).entry());
             case FEED -> feed((RecordedLine.Feed) line);
-            case WATCH_STARTED ->
-                gap(((RecordedLine.WatchStarted) line).unwatchedSince(), line.time(), "not watched");
+            case WATCH_STARTED -> gap(((RecordedLine.WatchStarted) line).unwatchedSince(), line.time(), "not watched");
         }
         pipeline.accept(line);
         look(line.time());

@@ -15,7 +15,8 @@ final class CalibrationPage extends FormPage {
     @Override
     protected List<Field> fields(Frame frame) {
         return List.of(
-                Field.choice("Probe", ProbeForms.probes(frame)).beside((now, filled) -> ProbeForms.last(now, filled.text(0))),
+                Field.choice("Probe", ProbeForms.probes(frame))
+                        .beside((now, filled) -> ProbeForms.last(now, filled.text(0))),
                 Field.choice("Readings in", List.of("its own unit", ProbeForms.MILLIVOLT)),
                 Field.signed("Standard 1", "").beside((now, filled) -> ProbeForms.unit(now, filled.text(0))),
                 Field.signed("Reading 1", "").beside(CalibrationPage::readIn),
@@ -39,8 +40,6 @@ final class CalibrationPage extends FormPage {
     }
 
     private static String readIn(Frame frame, Filled filled) {
-        return filled.text(1).equals(ProbeForms.MILLIVOLT)
-                ? filled.text(1)
-                : ProbeForms.unit(frame, filled.text(0));
+        return filled.text(1).equals(ProbeForms.MILLIVOLT) ? filled.text(1) : ProbeForms.unit(frame, filled.text(0));
     }
 }

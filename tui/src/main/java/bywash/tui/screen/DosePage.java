@@ -17,7 +17,9 @@ final class DosePage extends FormPage {
     protected List<Field> fields(Frame frame) {
         return List.of(
                 Field.choice("Water of", DoseForms.vessels(frame)),
-                Field.choice("Reagent", DoseForms.reagents()).said(Names::words).beside((now, filled) -> DoseForms.last(now, filled.text(1))),
+                Field.choice("Reagent", DoseForms.reagents())
+                        .said(Names::words)
+                        .beside((now, filled) -> DoseForms.last(now, filled.text(1))),
                 Field.number("Amount", "g"),
                 Field.number("Strength", "%").beside((now, filled) -> DoseForms.strengthHint(filled.text(1))),
                 Field.text("When"));

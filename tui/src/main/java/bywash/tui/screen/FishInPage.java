@@ -24,7 +24,8 @@ final class FishInPage extends FormPage {
                         .said(Names::species),
                 Field.number("Count", ""),
                 Field.number("Mass of one", StockUnits.of(frame).massUnit()),
-                Field.choice("Into", Cohorts.tanks(frame)).beside((now, filled) -> StockForms.density(now, filled.text(4))),
+                Field.choice("Into", Cohorts.tanks(frame))
+                        .beside((now, filled) -> StockForms.density(now, filled.text(4))),
                 Field.text("When"));
     }
 

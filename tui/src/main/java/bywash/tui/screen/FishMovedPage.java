@@ -21,9 +21,10 @@ final class FishMovedPage extends FormPage {
                 Field.choice("Cohort", Cohorts.ids(frame)).beside((now, filled) -> Cohorts.now(now, filled.text(0))),
                 Field.number("Count", ""),
                 Field.choice(
-                        "To",
-                        Stream.concat(Cohorts.tanks(frame).stream(), Stream.of(FishMove.AWAY))
-                                .toList()).beside((now, filled) -> StockForms.density(now, filled.text(2))),
+                                "To",
+                                Stream.concat(Cohorts.tanks(frame).stream(), Stream.of(FishMove.AWAY))
+                                        .toList())
+                        .beside((now, filled) -> StockForms.density(now, filled.text(2))),
                 Field.text("Into cohort"),
                 Field.text("When"));
     }

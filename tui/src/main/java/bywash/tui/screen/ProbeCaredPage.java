@@ -15,7 +15,8 @@ final class ProbeCaredPage extends FormPage {
     @Override
     protected List<Field> fields(Frame frame) {
         return List.of(
-                Field.choice("Probe", ProbeForms.probes(frame)).beside((now, filled) -> ProbeForms.cared(now, filled.text(0))),
+                Field.choice("Probe", ProbeForms.probes(frame))
+                        .beside((now, filled) -> ProbeForms.cared(now, filled.text(0))),
                 Field.choice("Done", ProbeForms.CARE),
                 Field.text("When"));
     }

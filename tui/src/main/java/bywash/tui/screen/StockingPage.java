@@ -22,8 +22,10 @@ final class StockingPage extends FormPage {
     protected List<Field> fields(Frame frame) {
         return List.of(
                 Field.choice(
-                        "Stocking",
-                        Stream.of(Stocking.values()).map(Stocking::word).toList()).beside((now, filled) -> "now " + now.snapshot().stocking().word()),
+                                "Stocking",
+                                Stream.of(Stocking.values()).map(Stocking::word).toList())
+                        .beside((now, filled) ->
+                                "now " + now.snapshot().stocking().word()),
                 Field.choice("Species", SpeciesTable.ids(frame.snapshot().site()))
                         .said(Names::species),
                 Field.text("When"));

@@ -30,7 +30,8 @@ final class TestsPage extends FormPage {
                 "Water of",
                 frame.snapshot().site().vessels().stream().map(Vessel::id).toList()));
         for (TestKind kind : TestKind.values()) {
-            fields.add(Field.number(kind.label(), kind.unit(DisplayUnits.of(frame))).beside((now, filled) -> TestSheet.hint(now, filled.text(0), kind)));
+            fields.add(Field.number(kind.label(), kind.unit(DisplayUnits.of(frame)))
+                    .beside((now, filled) -> TestSheet.hint(now, filled.text(0), kind)));
         }
         fields.add(Field.text("When"));
         return fields;

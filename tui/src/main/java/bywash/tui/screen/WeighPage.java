@@ -18,7 +18,8 @@ final class WeighPage extends FormPage {
     protected List<Field> fields(Frame frame) {
         return List.of(
                 Field.choice("Cohort", Cohorts.ids(frame)).beside((now, filled) -> Cohorts.now(now, filled.text(0))),
-                Field.choice("Weighed", List.of(ScaleForms.SAMPLE, ScaleForms.ALL)).beside((now, filled) -> Cohorts.weighed(now, filled.text(0))),
+                Field.choice("Weighed", List.of(ScaleForms.SAMPLE, ScaleForms.ALL))
+                        .beside((now, filled) -> Cohorts.weighed(now, filled.text(0))),
                 Field.list("Weights", StockUnits.of(frame).massUnit()),
                 Field.number("or count", ""),
                 Field.number("with total", StockUnits.of(frame).massUnit()),

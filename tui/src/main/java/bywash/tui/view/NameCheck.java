@@ -63,7 +63,8 @@ public final class NameCheck {
             case BATCH_TREAT -> vessel(((BatchTreat) entry).vessel());
             case TEST -> vessel(((WaterTest) entry).vessel());
             case FISH_IN -> vessel(((FishIn) entry).vessel());
-            case FISH_MOVE -> ((FishMove) entry).vessel().equals(FishMove.AWAY) ? "" : vessel(((FishMove) entry).vessel());
+            case FISH_MOVE ->
+                ((FishMove) entry).vessel().equals(FishMove.AWAY) ? "" : vessel(((FishMove) entry).vessel());
             case PLANT -> vessel(((Plant) entry).vessel());
             case CROP_HARVEST -> vessel(((CropHarvest) entry).vessel());
             case BED -> vessel(((BedState) entry).vessel());
@@ -102,14 +103,14 @@ public final class NameCheck {
 
     /** A probe, or the vessel of a pump. */
     private String care(String id) {
-        List<String> all = Stream.concat(
-                        AlarmSubjects.probes(site).stream(), AlarmSubjects.vessels(site).stream())
+        List<String> all = Stream.concat(AlarmSubjects.probes(site).stream(), AlarmSubjects.vessels(site).stream())
                 .toList();
         return known("subject", id, all, " is no probe or vessel of the site file; it has ");
     }
 
     private String alarm(@Nullable String word, @Nullable String subject) {
-        List<String> words = Arrays.stream(AlarmKind.values()).map(AlarmKind::word).toList();
+        List<String> words =
+                Arrays.stream(AlarmKind.values()).map(AlarmKind::word).toList();
         String wrong = known("alarm", word, words, " is not known; there are ");
         if (!wrong.isEmpty()) {
             return wrong;

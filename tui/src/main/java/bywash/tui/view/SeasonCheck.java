@@ -39,7 +39,8 @@ public final class SeasonCheck {
     public static String problem(Snapshot snapshot, OperatorEntry entry) {
         return switch (entry.kind()) {
             case FISH_IN -> fishIn(snapshot, (FishIn) entry);
-            case WEIGH -> cohort(snapshot, ((Weigh) entry).cohort(), ((Weigh) entry).all() ? 0 : ((Weigh) entry).count());
+            case WEIGH ->
+                cohort(snapshot, ((Weigh) entry).cohort(), ((Weigh) entry).all() ? 0 : ((Weigh) entry).count());
             case FISH_LOSS -> cohort(snapshot, ((FishLoss) entry).cohort(), ((FishLoss) entry).count());
             case HARVEST -> cohort(snapshot, ((Harvest) entry).cohort(), ((Harvest) entry).count());
             case FISH_MOVE -> move(snapshot, (FishMove) entry);

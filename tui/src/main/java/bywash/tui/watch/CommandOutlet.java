@@ -36,9 +36,7 @@ public final class CommandOutlet implements Outlets.Outlet, AutoCloseable {
      */
     public record Patience(Duration each, List<Duration> pauses, Duration atEnd) {
         public static final Patience USUAL = new Patience(
-                Duration.ofSeconds(20),
-                List.of(Duration.ofSeconds(2), Duration.ofSeconds(15)),
-                Duration.ofSeconds(2));
+                Duration.ofSeconds(20), List.of(Duration.ofSeconds(2), Duration.ofSeconds(15)), Duration.ofSeconds(2));
     }
 
     private record Job(String line, Map<String, String> environment) {}

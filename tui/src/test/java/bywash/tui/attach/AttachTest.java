@@ -223,15 +223,18 @@ class AttachTest {
         e = assertThrows(
                 IOException.class,
                 () -> client.enter(new OperatorEntry.Shelve(now, "no-alarm", "x", Duration.ofHours(1))));
-        assertTrue(e.getMessage().startsWith("alarm \"no-alarm\" is not known; there are unplanned-inflow, "), e.getMessage());
+        assertTrue(
+                String.valueOf(e.getMessage())
+                        .startsWith("alarm \"no-alarm\" is not known; there are unplanned-inflow, "),
+                e.getMessage());
         e = assertThrows(
                 IOException.class,
                 () -> client.enter(new OperatorEntry.OutOfService(now, "low-oxygen", "fishtank", "no spare")));
         assertEquals("subject \"fishtank\" is nothing that low-oxygen is about; here it is fish-tank", e.getMessage());
         e = assertThrows(
-                IOException.class,
-                () -> client.enter(new OperatorEntry.StepDone(now, "20260504", "stop-water", "")));
-        assertTrue(e.getMessage().startsWith("incident \"20260504\" is not on record; "), e.getMessage());
+                IOException.class, () -> client.enter(new OperatorEntry.StepDone(now, "20260504", "stop-water", "")));
+        assertTrue(
+                String.valueOf(e.getMessage()).startsWith("incident \"20260504\" is not on record; "), e.getMessage());
     }
 
     @Test

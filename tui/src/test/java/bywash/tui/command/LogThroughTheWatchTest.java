@@ -63,8 +63,14 @@ class LogThroughTheWatchTest {
     void theWatchTakesWhatWasEnteredBeforeItsStart() throws Exception {
         aWatchHasRun();
         String earlier = CLOCK.instant().minusSeconds(3600).toString();
-        assertEquals(0, log("batch-fill", "vessel=reserve", "volume=800 L", "--at", earlier).code());
-        assertEquals(0, log("test", "vessel=reserve", "quantity=total-chlorine", "value=0 mg/L").code());
+        assertEquals(
+                0,
+                log("batch-fill", "vessel=reserve", "volume=800 L", "--at", earlier)
+                        .code());
+        assertEquals(
+                0,
+                log("test", "vessel=reserve", "quantity=total-chlorine", "value=0 mg/L")
+                        .code());
         Station station =
                 Station.open(Larkfield.site(), state, () -> CLOCK.instant().plusSeconds(60));
         Thread loop = new Thread(station.watch(), "watch");
@@ -146,7 +152,9 @@ class LogThroughTheWatchTest {
                 log("out-of-service", "alarm=low-oxygen", "subject=fishtank"));
         assertWrong("vessel \"pond\" is not in the site file; it has sump, ", log("top-up-end", "vessel=pond"));
         assertEquals("", log().out());
-        assertEquals(0, log("out-of-service", "alarm=low-oxygen", "subject=fish-tank").code());
+        assertEquals(
+                0,
+                log("out-of-service", "alarm=low-oxygen", "subject=fish-tank").code());
     }
 
     @Test

@@ -89,9 +89,8 @@ final class BalanceFrames {
 
     /** A top-up has ended; its line is shut, or still runs. */
     static Frame toppedUp(boolean shut) {
-        String words = shut
-                ? "Line shut: 0.0 +/- 0.3 L/min over 5 min"
-                : "The line is not shut: 1.4 +/- 0.4 L/min still run";
+        String words =
+                shut ? "Line shut: 0.0 +/- 0.3 L/min over 5 min" : "The line is not shut: 1.4 +/- 0.4 L/min still run";
         String came = shut ? "158 L (155 to 161 L) came in" : "";
         Instant start = Frames.NOW.minus(Duration.ofMinutes(46));
         Instant end = Frames.NOW.minus(Duration.ofMinutes(6));

@@ -36,14 +36,8 @@ final class EntryWordsTest {
             "'fish-in','cohort':'spring','species':'nile-tilapia','count':40,'mean-mass':'120 g'",
             "40 Nile tilapia in, cohort spring, 120 g each"
         },
-        {
-            "'harvest','cohort':'spring','count':2,'masses':['412 g','398 g']",
-            "2 harvested from cohort spring, 0.8 kg"
-        },
-        {
-            "'weigh','cohort':'spring','of':'sample','count':2,'total':'811 g'",
-            "cohort spring: 2 weighed, 811 g"
-        },
+        {"'harvest','cohort':'spring','count':2,'masses':['412 g','398 g']", "2 harvested from cohort spring, 0.8 kg"},
+        {"'weigh','cohort':'spring','of':'sample','count':2,'total':'811 g'", "cohort spring: 2 weighed, 811 g"},
         {"'fish-loss','cohort':'spring','count':1,'cause':'jumped'", "cohort spring: 1 lost, jumped"},
         {"'fish-move','cohort':'spring','count':10,'vessel':'away'", "cohort spring: 10 moved to away"},
         {"'plant','vessel':'bed-1','crop':'lettuce','area':'0.6 m2'", "bed-1 planted: lettuce, 0.60 m2"},
@@ -61,9 +55,7 @@ final class EntryWordsTest {
         {"'probe-care','probe':'fish-do','care':'new membrane'", "fish-do: new membrane"},
         {"'acknowledge'", "acknowledged all"},
         {"'acknowledge','alarm':'orp-low'", "acknowledged orp-low everywhere"},
-        {
-            "'shelve','alarm':'orp-low','subject':'fish-tank','duration':'60 min'",
-            "shelved orp-low fish-tank for 60 min"
+        {"'shelve','alarm':'orp-low','subject':'fish-tank','duration':'60 min'", "shelved orp-low fish-tank for 60 min"
         },
         {"'unshelve','alarm':'orp-low','subject':'fish-tank'", "unshelved orp-low fish-tank"},
         {

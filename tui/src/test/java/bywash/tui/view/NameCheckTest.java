@@ -21,7 +21,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** An entry that names what the site does not have is refused with what it has, the likeliest first. */
 final class NameCheckTest {
-    private static final Site SITE = ((Good) SiteFileReader.read("""
+    private static final Site SITE =
+            ((Good) SiteFileReader.read("""
                     name: A glasshouse
                     id: glasshouse
                     time-zone: UTC
@@ -39,8 +40,7 @@ final class NameCheckTest {
                     """, "glasshouse.yaml")).siteFile().site();
 
     private static OperatorEntry entry(String fields) throws BrokenEntry {
-        return EntryJson.fromJson(
-                ("{'time':'2026-05-04T06:00:00.000Z','operator':" + fields + "}").replace('\'', '"'));
+        return EntryJson.fromJson(("{'time':'2026-05-04T06:00:00.000Z','operator':" + fields + "}").replace('\'', '"'));
     }
 
     @ParameterizedTest(name = "{0}")

@@ -94,8 +94,8 @@ class CommandOutletTest {
     @Test
     void isEndedWhenItHangsAndNobodyWaitsForIt() throws Exception {
         Path pid = dir.resolve("pid");
-        try (CommandOutlet outlet = new CommandOutlet(
-                "echo $$ > " + pid + "; sleep 100", patience(Duration.ofMillis(500)))) {
+        try (CommandOutlet outlet =
+                new CommandOutlet("echo $$ > " + pid + "; sleep 100", patience(Duration.ofMillis(500)))) {
             long began = System.nanoTime();
             for (int i = 0; i < 600; i++) {
                 outlet.accept(change(), "line");
@@ -114,7 +114,9 @@ class CommandOutletTest {
         CommandOutlet outlet = new CommandOutlet(
                 "cat >> " + tries + "; exit 1",
                 new CommandOutlet.Patience(
-                        Duration.ofSeconds(20), List.of(Duration.ofDays(1), Duration.ofDays(1)), Duration.ofSeconds(20)));
+                        Duration.ofSeconds(20),
+                        List.of(Duration.ofDays(1), Duration.ofDays(1)),
+                        Duration.ofSeconds(20)));
         outlet.accept(change(), "first");
         outlet.accept(change(), "second");
         outlet.close();

@@ -33,8 +33,6 @@ final class Salvage {
                     + (alarmLines == 1 ? "1 alarm line and " : alarmLines + " alarm lines and ")
                     + (messages == 1 ? "1 message" : messages + " messages");
         }
-
-        /** @param aside where the damaged file is kept */
     }
 
     private Salvage() {}

@@ -23,7 +23,10 @@ class TroubleLinesTest {
         assertEquals(2, told.size(), "not sooner than 10 s");
         lines.tell("", T0.plusSeconds(57));
         assertEquals(
-                List.of("NOT ON DISK: disk full (3 messages wait)", "NOT ON DISK: disk fault", "the watch itself is in order again"),
+                List.of(
+                        "NOT ON DISK: disk full (3 messages wait)",
+                        "NOT ON DISK: disk fault",
+                        "the watch itself is in order again"),
                 told);
     }
 }

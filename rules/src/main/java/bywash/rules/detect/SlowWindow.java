@@ -5,7 +5,7 @@ package bywash.rules.detect;
  * The younger minutes of the window now count for more, since a ramp shows there first.
  */
 final class SlowWindow {
-    private static final double SIGMAS = 5.3;
+    private static final double SIGMAS = 5.5;
     private static final double LEAST_L = 6;
     private static final int GROWTH_OVER = 4;
     private static final double MOST_OF_MEAN = 12;

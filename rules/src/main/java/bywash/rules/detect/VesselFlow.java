@@ -279,7 +279,7 @@ final class VesselFlow {
         return motion == Motion.IN || plannedRuns ? Double.NaN : stop.risesOnLMin(nowMin, this::slope, maybeDrainMin());
     }
 
-    /** Where nobody tells that the pump runs again, a rise of so many minutes may be a siphon's; else 0. */
+    /** Where nobody tells that the pump runs again, so many minutes of rise or fall may be a siphon's or the pump's; else 0. */
     private double maybeDrainMin() {
         return !pumpTold && bedsL > 0 && stop.stands() ? drains.surelyOverMin() : 0;
     }
@@ -294,7 +294,7 @@ final class VesselFlow {
         }
         double heardMin = StrictMath.min(nowMin, lastMin + gapMin()); // a drain does not go on while nobody listens
         Beyond beyond = drains.beyond(heardMin, recent.sureL(), known(), evidence.hintsAtInflow());
-        if (beyond != null) {
+        if (beyond != null && !standstill.maybe()) {
             begin(Motion.IN, beyond);
             return;
         }
@@ -316,7 +316,7 @@ final class VesselFlow {
             guess.watch(nowMin, out.rateLMin(), glr.mark(lastMin));
         } else if (in != null && comes && nowMin - in.onsetMin() >= maybeDrainMin()) {
             begin(Motion.IN, in);
-        } else if (goes && !comes) {
+        } else if (out != null && goes && !comes && nowMin - out.onsetMin() >= maybeDrainMin()) {
             begin(Motion.OUT, out);
         } else if (!standstill.maybe()) {
             SlowWindow window = slow.speaks(evidence.besideMeans(1), evidence.besideMeans(-1));

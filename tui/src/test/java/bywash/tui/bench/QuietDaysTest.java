@@ -36,6 +36,7 @@ class QuietDaysTest {
         "three beds that fill in 30 min, 5, 502",
         "'three beds, flow wanders 10 %', 8, 605",
         "'three beds, pump not told', 5, 603",
+        "'three beds, jitter 15 %', 11, 901",
         "'no siphons, pump not told', 5, 501"
     })
     void whatWasOnceTakenForWaterIsNone(String site, int days, long seed) {

@@ -21,6 +21,9 @@ public final class Budget {
 
     /** Every row so far, under a head. */
     static synchronized void printAll() {
+        if (ROWS.isEmpty()) {
+            return;
+        }
         System.out.println(String.format(Locale.ROOT, ROW, "what", "figure", "", "", "budget", ""));
         System.out.println("|---|---|---|---|");
         ROWS.forEach(System.out::println);

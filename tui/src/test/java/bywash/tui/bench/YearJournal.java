@@ -147,7 +147,7 @@ public final class YearJournal {
                     + "\"subject\":\"sump\",\"state\":\"" + state + "\",\"priority\":\"critical\",\"incident\":\"" + at
                     + "\",\"message\":\"Water nobody declared is entering sump from outside: 4.1 L/min, 31 L so far\","
                     + "\"values\":{\"inflow_l_min\":4.1,\"volume_l\":31,\"since\":\"" + at + "\"}}";
-            journal.appendTransitions(List.of(new KeptTransition(when, "unplanned-inflow", "sump", json, "{}")));
+            journal.appendTransitions(List.of(new KeptTransition(when, json, "unplanned-inflow", "sump", "{}")));
         }
     }
 }

@@ -234,36 +234,28 @@ final class JournalStore implements Writing.Store {
     }
 
     /** Asks, and ends the reading transaction that asking began. */
-    <T> T read(Question<T> question) throws SQLException {
-        T answer = question.of(new JournalReads(db));
-        db.commit();
-        return answer;
+    <T> T read(Question<JournalReads, T> question) throws SQLException {
+        return ask(new JournalReads(db), question);
     }
 
     /** The same for the minutes. */
-    <T> T readMinutes(MinuteQuestion<T> question) throws SQLException {
-        T answer = question.of(new MinuteReads(db));
-        db.commit();
-        return answer;
+    <T> T readMinutes(Question<MinuteReads, T> question) throws SQLException {
+        return ask(new MinuteReads(db), question);
     }
 
     /** The same for incidents. */
-    <T> T readIncidents(IncidentQuestion<T> question) throws SQLException {
-        T answer = question.of(new IncidentReads(db));
+    <T> T readIncidents(Question<IncidentReads, T> question) throws SQLException {
+        return ask(new IncidentReads(db), question);
+    }
+
+    private <R, T> T ask(R reads, Question<R, T> question) throws SQLException {
+        T answer = question.of(reads);
         db.commit();
         return answer;
     }
 
-    interface IncidentQuestion<T> {
-        T of(IncidentReads reads) throws SQLException;
-    }
-
-    interface Question<T> {
-        T of(JournalReads reads) throws SQLException;
-    }
-
-    interface MinuteQuestion<T> {
-        T of(MinuteReads reads) throws SQLException;
+    interface Question<R, T> {
+        T of(R reads) throws SQLException;
     }
 
     List<String> lastTransitions(int most) throws SQLException {

@@ -51,7 +51,7 @@ final class RampGlr {
 
         /** With a standing error of the rate, L/min, that no number of samples averages away. */
         double logRatio(double standingSdLMin) {
-            return a > 0 ? b * b / (2 * a * (1 + a * standingSdLMin * standingSdLMin)) : 0;
+            return RampScores.logRatio(a, b, standingSdLMin);
         }
     }
 

@@ -62,7 +62,12 @@ final class RampScores {
 
     /** With a standing error of the rate, L/min, that no number of samples averages away. */
     double logRatio(int i, double standingSdLMin) {
-        return a[i] > 0 ? b[i] * b[i] / (2 * a[i] * (1 + a[i] * standingSdLMin * standingSdLMin)) : 0;
+        return logRatio(a[i], b[i], standingSdLMin);
+    }
+
+    /** Of the sums A and B of a ramp, with such a standing error of its rate. */
+    static double logRatio(double a, double b, double standingSdLMin) {
+        return a > 0 ? b * b / (2 * a * (1 + a * standingSdLMin * standingSdLMin)) : 0;
     }
 
     /** A new onset. */

@@ -1,5 +1,6 @@
 package bywash.rules.detect;
 
+import bywash.rules.detect.RecentVolumes.Point;
 import java.util.ArrayDeque;
 
 /**
@@ -26,9 +27,7 @@ final class Standstill {
     /** What was long ago counts less: halved in a week. */
     private static final double FADE_PER_MIN = StrictMath.log(2) / (7 * 1440);
 
-    private record At(double tMin, double volumeL) {}
-
-    private final ArrayDeque<At> recent = new ArrayDeque<>();
+    private final ArrayDeque<Point> recent = new ArrayDeque<>();
     private double sinceMin = Double.NaN;
     private double longestMin = START_LONGEST_MIN;
     private double lastMin = Double.NaN;
@@ -37,7 +36,7 @@ final class Standstill {
     void add(double tMin, double volumeL, double fillLMin, double noiseL, boolean runs) {
         longestMin *= Double.isNaN(lastMin) ? 1 : 1 - FADE_PER_MIN * StrictMath.min(60, tMin - lastMin);
         lastMin = tMin;
-        recent.addLast(new At(tMin, volumeL));
+        recent.addLast(new Point(tMin, volumeL));
         while (recent.size() > FEWEST && tMin - recent.getFirst().tMin() > FIT_MIN + 1e-6) {
             recent.removeFirst();
         }
@@ -83,22 +82,11 @@ final class Standstill {
     }
 
     private Slope slope(double noiseL) {
-        double n = recent.size();
-        double t = 0;
-        double v = 0;
-        for (At each : recent) {
-            t += each.tMin() / n;
-            v += each.volumeL() / n;
-        }
-        double sxx = 0;
-        double sxy = 0;
-        for (At each : recent) {
-            sxx += (each.tMin() - t) * (each.tMin() - t);
-            sxy += (each.tMin() - t) * (each.volumeL() - v);
-        }
-        double minutes = n > 0 ? recent.getLast().tMin() - recent.getFirst().tMin() : 0;
-        return sxx > 0
-                ? new Slope(sxy / sxx, noiseL / StrictMath.sqrt(sxx), minutes)
-                : new Slope(0, Double.POSITIVE_INFINITY, minutes);
+        SlopeFit fit = new SlopeFit(Double.NEGATIVE_INFINITY);
+        recent.forEach(p -> fit.add(p.tMin(), p.volumeL(), noiseL * noiseL));
+        double minutes = recent.isEmpty()
+                ? 0
+                : recent.getLast().tMin() - recent.getFirst().tMin();
+        return new Slope(fit.rateLMin(), fit.seLMin(), minutes);
     }
 }

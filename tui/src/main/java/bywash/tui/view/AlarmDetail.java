@@ -4,6 +4,7 @@ import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.AlarmRationale;
 import bywash.rules.alarm.AlarmView;
 import bywash.rules.alarm.Incident;
+import bywash.rules.alarm.Priority;
 import bywash.rules.engine.VesselStatus;
 import java.time.Duration;
 import java.time.Instant;
@@ -105,10 +106,17 @@ public record AlarmDetail(
 
     private static Optional<AlarmView> firstAlarm(Frame frame) {
         List<AlarmView> alarms = frame.snapshot().alarms();
-        return alarms.stream()
-                .filter(AlarmLine::active)
+        List<AlarmView> active = alarms.stream().filter(AlarmLine::active).toList();
+        return active.stream()
+                .filter(a -> a.priority() == Priority.CRITICAL && !onlyFull(a))
                 .findFirst()
+                .or(() -> active.stream().findFirst())
                 .or(() -> alarms.stream().filter(AlarmLine::fresh).findFirst());
+    }
+
+    /** A vessel that is full, with nothing running into it, can wait for what harms the fish already. */
+    private static boolean onlyFull(AlarmView alarm) {
+        return alarm.kind() == AlarmKind.OVERFLOW_NEAR && alarm.deadline() == null;
     }
 
     /** What it follows from, or what such an alarm most often comes of. */

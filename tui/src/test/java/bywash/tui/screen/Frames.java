@@ -157,6 +157,16 @@ final class Frames {
         return frame(s.site(), s.probes(), s.vessels(), s.residual(), alarms, null);
     }
 
+    /** The valve was shut: the sump is still full, the chlorine is in. */
+    static Frame inflowOver() {
+        Snapshot s = withDeadlines(NOW, NOW).snapshot();
+        List<AlarmView> alarms = s.alarms().stream()
+                .filter(a -> a.kind() == AlarmKind.OVERFLOW_NEAR || a.kind() == AlarmKind.CHLORINE_RISK)
+                .map(a -> alarm(a.kind(), a.subject(), a.state(), a.since(), a.message(), a.why(), null))
+                .toList();
+        return frame(s.site(), s.probes(), s.vessels(), s.residual(), alarms, null);
+    }
+
     /** Oxygen is under its band, the alarm still waits out its on-delay. */
     static Frame oxygenLowNoAlarmYet() {
         List<ProbeStatus> probes = new ArrayList<>(healthy());

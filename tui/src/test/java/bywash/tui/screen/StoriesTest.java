@@ -93,6 +93,16 @@ final class StoriesTest {
     }
 
     @Test
+    void aFullSumpIntoWhichNothingRunsComesAfterChlorine() {
+        Frame frame = Frames.inflowOver();
+        assertEquals(
+                List.of(AlarmKind.OVERFLOW_NEAR, AlarmKind.CHLORINE_RISK),
+                frame.snapshot().alarms().stream().map(AlarmView::kind).toList());
+        AlarmKey first = AlarmDetail.firstKey(frame);
+        assertEquals(AlarmKind.CHLORINE_RISK, first == null ? null : first.kind());
+    }
+
+    @Test
     void aSumpWithRoomLeftOverflowsAtTheTopOfItsSwing() {
         AlarmDetail detail = AlarmDetail.first(Frames.withDeadlines(Frames.NOW, Frames.NOW));
         assertEquals("overflow of sump now or at its next swing", detail == null ? "" : detail.left());

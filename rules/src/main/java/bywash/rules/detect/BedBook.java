@@ -3,6 +3,7 @@ package bywash.rules.detect;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Keeps book of what each siphon bed holds, from the sump's level alone: every rise is the drain of one bed or of
@@ -45,6 +46,11 @@ final class BedBook {
     private int startedAt;
     private boolean moving;
     private int heardFrom = BLOCKS_LEARNED;
+    /** Worked out when it is asked for, since many ask between two changes of the book; null after a change. */
+    private @Nullable Heard heard;
+
+    /** What the likely guesses say for water in and out, with the flow into the beds out by so much. */
+    private record Heard(double wanderSdLMin, double in, double out) {}
 
     BedBook(int beds) {
         this.beds = beds;
@@ -74,6 +80,7 @@ final class BedBook {
         if (samples == 0) {
             return;
         }
+        heard = null;
         double t = sumT / samples;
         double v = sumV / samples;
         double variance = noiseL * noiseL / samples + 0.1;
@@ -110,6 +117,7 @@ final class BedBook {
         if (guesses.isEmpty() || Double.isNaN(blockStartMin)) {
             return;
         }
+        heard = null;
         double start = blockStartMin;
         double length = StrictMath.max(0.2, tMin - start);
         blockStartMin = Double.NaN;
@@ -145,11 +153,16 @@ final class BedBook {
 
     /** The best of the last {@value #FITTED_MIN} minutes: water that comes in spoils the fit as well, and must be heard. */
     private double fittedMisfit() {
-        return misfits.stream().mapToDouble(Misfit::value).min().orElse(1);
+        double least = misfits.isEmpty() ? 1 : Double.POSITIVE_INFINITY;
+        for (Misfit each : misfits) {
+            least = StrictMath.min(least, each.value());
+        }
+        return least;
     }
 
     /** No guess fits: all went astray together, so they are dropped and the next drains begin a new book. */
     private void startAnew() {
+        heard = null;
         guesses.clear();
         misfits.clear();
         atMin = Double.NaN;
@@ -239,11 +252,13 @@ final class BedBook {
 
     /** A planned change: the total is not known any more. */
     void loosenTotal() {
+        heard = null;
         guesses.forEach(BedFilter::loosenTotal);
     }
 
     /** A gap or a pump stop: what the beds hold is not known any more. */
     void loosenBeds() {
+        heard = null;
         samples = 0;
         sumT = 0;
         sumV = 0;
@@ -267,14 +282,22 @@ final class BedBook {
      * @param wanderSdLMin how far the flow into the beds may be out by wandering, L/min
      */
     double logRatio(int sign, double wanderSdLMin) {
-        if (!learned()) {
-            return 0;
+        Heard said = heard;
+        if (said == null || said.wanderSdLMin() != wanderSdLMin) {
+            boolean good = learned();
+            said = new Heard(
+                    wanderSdLMin, good ? least(true, wanderSdLMin) : 0, good ? least(false, wanderSdLMin) : 0);
+            heard = said;
         }
+        return sign > 0 ? said.in() : said.out();
+    }
+
+    private double least(boolean in, double wanderSdLMin) {
         double least = Double.POSITIVE_INFINITY;
         for (BedFilter each : guesses) {
             if (each.logLikelihood > guesses.get(0).logLikelihood - LIKELY) {
                 RampScores ramps = each.ramps();
-                int k = ramps.best(sign > 0);
+                int k = ramps.best(in);
                 boolean any = k >= 0 && StrictMath.abs(ramps.rateLMin(k)) >= LEAST_L_MIN;
                 least = StrictMath.min(
                         least, any ? ramps.logRatio(k, wanderSdLMin) / StrictMath.max(1, each.misfit) : 0);

@@ -103,11 +103,8 @@ final class BedFilter {
             p[beds + i][beds + i] += FLOW_WALK_VAR * minutes;
         }
         p[n - 1][n - 1] += TOTAL_WALK_VAR * minutes;
-        for (int r = 0; r < ramps.count(); r++) {
-            double[] d = ramps.followed(r);
-            for (int i = 0; i < beds; i++) {
-                d[i] += d[beds + i] * minutes;
-            }
+        for (int i = 0; i < beds; i++) {
+            ramps.adds(i, beds + i, minutes);
         }
     }
 
@@ -161,9 +158,7 @@ final class BedFilter {
         }
         double sd = StrictMath.sqrt(END_SD_MIN * END_SD_MIN + sdMin * sdMin);
         p[i][i] = agoMin * agoMin * p[beds + i][beds + i] + RESIDUE_VAR + flow * flow * sd * sd;
-        for (int r = 0; r < ramps.count(); r++) {
-            ramps.followed(r)[i] = agoMin * ramps.followed(r)[beds + i];
-        }
+        ramps.becomes(i, beds + i, agoMin);
     }
 
     private void learnTrip(int i) {
@@ -198,32 +193,23 @@ final class BedFilter {
         logLikelihood -= 0.5 * StrictMath.min(share, 40) + 0.5 * StrictMath.log(v);
         misfit += 0.008 * (StrictMath.min(share, 25) - misfit);
         double used = share > 16 ? v * share / 16 : v;
-        score(tMin, innovation, used, ph);
+        double[] gain = new double[n];
         for (int i = 0; i < n; i++) {
-            x[i] += ph[i] / used * innovation;
+            gain[i] = ph[i] / used;
+        }
+        ramps.innovation(tMin, beds, innovation, used, gain);
+        for (int i = 0; i < n; i++) {
+            x[i] += gain[i] * innovation;
         }
         for (int i = 0; i < n; i++) {
+            double[] row = p[i];
             for (int j = 0; j < n; j++) {
-                p[i][j] -= ph[i] * ph[j] / used;
+                row[j] -= ph[i] * ph[j] / used;
             }
         }
         if (tMin >= nextOnsetMin) {
             ramps.begin(tMin);
             nextOnsetMin = tMin + SPACING_MIN;
-        }
-    }
-
-    private void score(double tMin, double innovation, double variance, double[] ph) {
-        for (int r = 0; r < ramps.count(); r++) {
-            double[] d = ramps.followed(r);
-            double signature = tMin - ramps.onsetMin(r) - d[n - 1];
-            for (int j = 0; j < beds; j++) {
-                signature += d[j];
-            }
-            ramps.score(r, signature, innovation, variance);
-            for (int i = 0; i < n; i++) {
-                d[i] += ph[i] / variance * signature;
-            }
         }
     }
 

@@ -60,9 +60,12 @@ final class FlowEvidence {
         if (!siphons) {
             return slopes >= neededLogRatio();
         }
+        if (slopes < LEAST_OF_SLOPES) {
+            return false;
+        }
         double both = slopes + StrictMath.min(MOST_OF_BOOK, ofBook(c.rateLMin() > 0 ? 1 : -1));
         double more = book.learned() ? WITH_BOOK : WITHOUT_BOOK;
-        return slopes >= LEAST_OF_SLOPES && both >= neededLogRatio() + more;
+        return both >= neededLogRatio() + more;
     }
 
     private double ofBook(int sign) {

@@ -2,7 +2,8 @@ package bywash.rules.detect;
 
 /**
  * Scores of ramps of unknown onset in the innovations of a linear filter: for each onset how far the filter's own state
- * has followed a unit ramp, and the sums A and B of {@link RampGlr}.
+ * has followed a unit ramp, and the sums A and B of {@link RampGlr}. Kept by element of the state, since each change of the
+ * state moves all ramps alike.
  */
 final class RampScores {
     private static final int MOST = 32;
@@ -11,12 +12,16 @@ final class RampScores {
     private final double[] onsetMin = new double[MOST];
     private final double[] a = new double[MOST];
     private final double[] b = new double[MOST];
-    private final double[][] followed = new double[MOST][];
+    private final double[] signature = new double[MOST];
+    /** How far each element of the state has followed each ramp. */
+    private final double[][] followed;
+
     private int count;
 
     /** @param size of the filter's state */
     RampScores(int size) {
         this.size = size;
+        this.followed = new double[size][MOST];
     }
 
     RampScores copy() {
@@ -24,8 +29,8 @@ final class RampScores {
         System.arraycopy(onsetMin, 0, other.onsetMin, 0, count);
         System.arraycopy(a, 0, other.a, 0, count);
         System.arraycopy(b, 0, other.b, 0, count);
-        for (int i = 0; i < count; i++) {
-            other.followed[i] = followed[i].clone();
+        for (int k = 0; k < size; k++) {
+            System.arraycopy(followed[k], 0, other.followed[k], 0, count);
         }
         other.count = count;
         return other;
@@ -39,9 +44,22 @@ final class RampScores {
         return count;
     }
 
-    /** How far the state has followed ramp {@code i}; changed in place as the state moves. */
-    double[] followed(int i) {
-        return followed[i];
+    /** Element {@code to} of the state grows by so many times element {@code from}. */
+    void adds(int to, int from, double times) {
+        double[] t = followed[to];
+        double[] f = followed[from];
+        for (int i = 0; i < count; i++) {
+            t[i] += f[i] * times;
+        }
+    }
+
+    /** Element {@code to} of the state becomes so many times element {@code from}. */
+    void becomes(int to, int from, double times) {
+        double[] t = followed[to];
+        double[] f = followed[from];
+        for (int i = 0; i < count; i++) {
+            t[i] = times * f[i];
+        }
     }
 
     double onsetMin(int i) {
@@ -78,7 +96,9 @@ final class RampScores {
         onsetMin[count] = tMin;
         a[count] = 0;
         b[count] = 0;
-        followed[count] = new double[size];
+        for (double[] element : followed) {
+            element[count] = 0;
+        }
         count++;
     }
 
@@ -90,25 +110,53 @@ final class RampScores {
                 onsetMin[kept] = onsetMin[i];
                 a[kept] = a[i];
                 b[kept] = b[i];
-                followed[kept] = followed[i];
+                for (double[] element : followed) {
+                    element[kept] = element[i];
+                }
                 kept++;
             }
         }
         count = kept;
     }
 
-    /** Takes one innovation: the signature of ramp {@code i} in it, its variance. */
-    void score(int i, double signature, double innovation, double variance) {
-        a[i] += signature * signature / variance;
-        b[i] += signature * innovation / variance;
+    /**
+     * Takes one innovation and its variance: what is seen is the last element of the state less the first {@code less},
+     * and the state moves by {@code gain} of it.
+     */
+    void innovation(double tMin, int less, double innovation, double variance, double[] gain) {
+        double[] seen = followed[size - 1];
+        for (int i = 0; i < count; i++) {
+            signature[i] = tMin - onsetMin[i] - seen[i];
+        }
+        for (int k = 0; k < less; k++) {
+            double[] element = followed[k];
+            for (int i = 0; i < count; i++) {
+                signature[i] += element[i];
+            }
+        }
+        for (int i = 0; i < count; i++) {
+            a[i] += signature[i] * signature[i] / variance;
+            b[i] += signature[i] * innovation / variance;
+        }
+        for (int k = 0; k < size; k++) {
+            double[] element = followed[k];
+            for (int i = 0; i < count; i++) {
+                element[i] += gain[k] * signature[i];
+            }
+        }
     }
 
     /** The likeliest ramp in the given direction; -1 where there is none. */
     int best(boolean in) {
         int best = -1;
+        double most = 0;
         for (int i = 0; i < count; i++) {
-            if (in == b[i] > 0 && a[i] > 0 && (best < 0 || logRatio(i) > logRatio(best))) {
-                best = i;
+            if (in == b[i] > 0 && a[i] > 0) {
+                double ratio = logRatio(i);
+                if (best < 0 || ratio > most) {
+                    best = i;
+                    most = ratio;
+                }
             }
         }
         return best;

@@ -9,8 +9,10 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -24,6 +26,10 @@ public final class AlarmBoard {
             .thenComparing(Alarm::subject);
 
     private final EnumMap<AlarmKind, TreeMap<String, Alarm>> alarms = new EnumMap<>(AlarmKind.class);
+    /** The same once more, by kind and subject: they are looked for many times a tick. */
+    private final List<Map<String, Alarm>> found =
+            Stream.of(AlarmKind.values()).<Map<String, Alarm>>map(kind -> new HashMap<>()).toList();
+
     private final EnumMap<AlarmKind, Set<String>> suppressed = new EnumMap<>(AlarmKind.class);
     private final Incidents incidents = new Incidents(this::standing);
     private List<AlarmTransition> out = new ArrayList<>();
@@ -102,12 +108,18 @@ public final class AlarmBoard {
     }
 
     private Alarm alarm(AlarmKind kind, String subject) {
-        return alarms.computeIfAbsent(kind, k -> new TreeMap<>()).computeIfAbsent(subject, s -> new Alarm(kind, s));
+        Alarm known = find(kind, subject);
+        if (known != null) {
+            return known;
+        }
+        Alarm alarm = new Alarm(kind, subject);
+        alarms.computeIfAbsent(kind, k -> new TreeMap<>()).put(subject, alarm);
+        found.get(kind.ordinal()).put(subject, alarm);
+        return alarm;
     }
 
     private @Nullable Alarm find(AlarmKind kind, String subject) {
-        TreeMap<String, Alarm> bySubject = alarms.get(kind);
-        return bySubject == null ? null : bySubject.get(subject);
+        return found.get(kind.ordinal()).get(subject);
     }
 
     private Stream<Alarm> all() {

@@ -65,6 +65,14 @@ final class RampGlr {
     private double nextOnsetMin = Double.NEGATIVE_INFINITY;
     private int clipped;
     private final ArrayDeque<SlopeFit> fits = new ArrayDeque<>();
+    private final Best in = new Best();
+    private final Best out = new Best();
+
+    /** The likeliest ramp in one direction, sought when it is asked for and kept until the sums change. */
+    private static final class Best {
+        private @Nullable Candidate candidate;
+        private double standingSdLMin = Double.NaN;
+    }
 
     /**
      * @param walkSdPerHourL standard deviation of the level's own random walk over an hour, L
@@ -77,6 +85,7 @@ final class RampGlr {
 
     /** One volume with the learned slope already taken off. */
     void add(double tMin, double volumeL, double noiseVar) {
+        changed();
         if (tMin >= nextOnsetMin) {
             candidates.addLast(new Candidate(tMin));
             if (candidates.size() > MOST) {
@@ -147,6 +156,7 @@ final class RampGlr {
     /** Forgets everything. */
     void clear() {
         restart();
+        changed();
         candidates.clear();
         kept = null;
         nextOnsetMin = Double.NEGATIVE_INFINITY;
@@ -172,9 +182,23 @@ final class RampGlr {
         fits.remove(fit);
     }
 
+    private void changed() {
+        in.standingSdLMin = Double.NaN;
+        out.standingSdLMin = Double.NaN;
+    }
+
     /** The candidate with the greatest likelihood of a ramp in the given direction; null where there is none. */
     @Nullable
-    Candidate best(boolean in, double standingSdLMin) {
+    Candidate best(boolean inwards, double standingSdLMin) {
+        Best best = inwards ? in : out;
+        if (best.standingSdLMin != standingSdLMin) {
+            best.candidate = likeliest(inwards, standingSdLMin);
+            best.standingSdLMin = standingSdLMin;
+        }
+        return best.candidate;
+    }
+
+    private @Nullable Candidate likeliest(boolean in, double standingSdLMin) {
         Candidate best = null;
         double most = Double.NEGATIVE_INFINITY;
         for (Candidate c : candidates) {

@@ -29,10 +29,12 @@ final class RecentVolumes {
     @Nullable
     Point earlier(double minutes) {
         Point found = null;
+        double lastMin = points.isEmpty() ? Double.NaN : points.getLast().tMin();
         for (Point each : points) {
-            if (points.getLast().tMin() - each.tMin() >= minutes) {
-                found = each;
+            if (!(lastMin - each.tMin() >= minutes)) {
+                break;
             }
+            found = each;
         }
         return found;
     }

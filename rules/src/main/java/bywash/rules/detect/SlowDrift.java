@@ -32,6 +32,7 @@ final class SlowDrift {
     private final double[] minutes = new double[KEPT_MIN];
     private final boolean[] unseen = new boolean[KEPT_MIN];
     private int count;
+    private int seenInARow;
     private double usualL = Double.NaN;
     private final MinuteMean minute = new MinuteMean();
 
@@ -76,7 +77,7 @@ final class SlowDrift {
         }
         usualL = usual();
         for (SlowWindow window : windows) {
-            window.look(minutes, unseen, count, hold);
+            window.look(minutes, seenInARow < window.spanMin() ? unseen : null, count, hold);
         }
     }
 
@@ -84,6 +85,7 @@ final class SlowDrift {
         minutes[count % minutes.length] = meanL;
         unseen[count % minutes.length] = hole;
         count++;
+        seenInARow = hole ? 0 : StrictMath.min(minutes.length, seenInARow + 1);
     }
 
     /** What a hole is filled with: the swing of the siphons stood anywhere in it, so not the height that it began at. */

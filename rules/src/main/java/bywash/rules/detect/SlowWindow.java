@@ -1,5 +1,7 @@
 package bywash.rules.detect;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * One length of {@link SlowDrift}: the smoothed volume now less that of three lengths before, and what of it is usual.
  * The younger minutes of the window now count for more, since a ramp shows there first.
@@ -57,15 +59,25 @@ final class SlowWindow {
         java.util.Arrays.fill(earlierL, Double.NaN);
     }
 
-    /** A minute has passed; {@code ring} holds the means of the last minutes, some of which nobody saw. */
-    void look(double[] ring, boolean[] unseen, int count, boolean hold) {
-        if (count < (1 + BEFORE) * length) {
+    /** Minutes that it weighs. */
+    int spanMin() {
+        return (1 + BEFORE) * length;
+    }
+
+    /**
+     * A minute has passed.
+     *
+     * @param ring the means of the last minutes
+     * @param unseen those of them that nobody saw; null where all within the span were seen
+     */
+    void look(double[] ring, boolean @Nullable [] unseen, int count, boolean hold) {
+        if (count < spanMin()) {
             return;
         }
         earlierL[looks % GROWTH_OVER] = differenceL;
         looks++;
         differenceL = difference(ring, count);
-        double share = share(unseen, count, weights) + share(unseen, count - length, before);
+        double share = unseen == null ? 0 : share(unseen, count, weights) + share(unseen, count - length, before);
         unseenSdL = share > 0 ? share * swingL(ring, count) : 0;
         if (hold || share > 0) {
             return;
@@ -101,7 +113,7 @@ final class SlowWindow {
 
     /** Standard deviation of the minutes' means, L. */
     private double swingL(double[] ring, int count) {
-        int n = (1 + BEFORE) * length;
+        int n = spanMin();
         double sum = 0;
         double squares = 0;
         for (int i = 1; i <= n; i++) {

@@ -11,6 +11,7 @@ import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +29,9 @@ public final class WaterBalance {
     private final Map<String, VesselFlow> flows = new LinkedHashMap<>();
     private final FindingWords words;
     private final BalanceBook book;
+    /** How long a level probe may be silent before its vessel is blind. */
+    private final Map<String, Double> silenceMin = new HashMap<>();
+
     private @Nullable TopUpWatch topUp;
     private @Nullable Instant origin;
     private @Nullable Instant now;
@@ -43,10 +47,10 @@ public final class WaterBalance {
         for (Vessel vessel : site.vessels()) {
             if (vessel.shape() != null
                     && site.probe(vessel.id(), Quantity.LEVEL).isPresent()) {
+                Probe probe = site.probe(vessel.id(), Quantity.LEVEL).orElseThrow();
+                silenceMin.put(vessel.id(), probe.silence().toMillis() / 60_000.0);
                 double noiseL = vessel.shape().areaM2(vessel.shape().heightMm() / 2) * START_NOISE_MM;
-                Duration every = site.probe(vessel.id(), Quantity.LEVEL)
-                        .map(Probe::every)
-                        .orElseThrow();
+                Duration every = probe.every();
                 boolean sump = vessel.role() == VesselRole.SUMP;
                 double brimL = vessel.shape()
                         .volumeL(StrictMath.min(
@@ -136,9 +140,7 @@ public final class WaterBalance {
         }
         double nowMin = minutes(at);
         double silence = nowMin - flow.lastMin();
-        double limit = site.probe(vessel, Quantity.LEVEL)
-                .map(p -> p.silence().toMillis() / 60_000.0)
-                .orElse(1.0);
+        double limit = silenceMin.getOrDefault(vessel, 1.0);
         if (Double.isNaN(flow.lastMin()) || silence > limit) {
             return words.blind(vessel, silence);
         }

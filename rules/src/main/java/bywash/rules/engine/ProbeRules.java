@@ -124,16 +124,18 @@ final class ProbeRules {
         String vessel = m.probe().vessel();
         Quantity quantity = m.probe().quantity();
         double edge = band == null ? Double.POSITIVE_INFINITY : band.high();
-        double threshold = board.stands(high, vessel) ? edge - Bands.deadband(quantity) : edge;
-        set(m, high, at, m.value() > threshold ? crossed(m, "above", edge) : null);
+        double value = m.value();
+        boolean above = value > edge || value > edge - Bands.deadband(quantity) && board.stands(high, vessel);
+        set(m, high, at, above ? crossed(m, "above", edge) : null);
     }
 
     private void low(ProbeMonitor m, Instant at, @Nullable Band band, AlarmKind low) {
         String vessel = m.probe().vessel();
         double edge = band == null ? Double.NEGATIVE_INFINITY : band.low();
-        double threshold =
-                board.stands(low, vessel) ? edge + Bands.deadband(m.probe().quantity()) : edge;
-        set(m, low, at, m.value() < threshold ? crossed(m, "below", edge) : null);
+        double value = m.value();
+        boolean below = value < edge
+                || value < edge + Bands.deadband(m.probe().quantity()) && board.stands(low, vessel);
+        set(m, low, at, below ? crossed(m, "below", edge) : null);
     }
 
     /** A good value that a probe sends from a cleaner's bucket is no evidence that the water is good again. */

@@ -12,6 +12,8 @@ final class Trend {
     private final long[] ms = new long[SIZE];
     private final double[] values = new double[SIZE];
     private int count;
+    private double perHour = Double.NaN;
+    private boolean known = true;
 
     void add(Instant at, double value) {
         long t = at.toEpochMilli();
@@ -21,6 +23,7 @@ final class Trend {
         ms[count % SIZE] = t;
         values[count % SIZE] = value;
         count++;
+        known = false;
         if (count == 2 * SIZE) {
             count = SIZE;
         }
@@ -28,6 +31,14 @@ final class Trend {
 
     /** Units an hour; NaN with fewer than ten points in the window. */
     double perHour() {
+        if (!known) {
+            perHour = slope();
+            known = true;
+        }
+        return perHour;
+    }
+
+    private double slope() {
         int held = Math.min(count, SIZE);
         if (held < FEWEST) {
             return Double.NaN;

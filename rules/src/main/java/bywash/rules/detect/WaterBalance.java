@@ -134,10 +134,10 @@ public final class WaterBalance {
         VesselFlow flow = flows.get(vessel);
         Instant at = now;
         Instant start = origin;
-        Vessel known = site.vessel(vessel).orElse(null);
-        if (flow == null || at == null || known == null || start == null) {
+        if (flow == null || at == null || start == null) {
             return null;
         }
+        Vessel known = site.vessel(vessel).orElseThrow();
         double nowMin = minutes(at);
         double silence = nowMin - flow.lastMin();
         double limit = silenceMin.getOrDefault(vessel, 1.0);

@@ -21,6 +21,10 @@ final class ProbeMonitor {
     private double value = Double.NaN;
     private @Nullable Instant at;
     private @Nullable Instant sameSince;
+    /** After this moment it is silent, and stuck: many ask between two readings. */
+    private @Nullable Instant silentAfter;
+
+    private @Nullable Instant stuckAt;
     private @Nullable Instant watchedSince;
     private @Nullable Instant resumedAt;
     private int refusedInARow;
@@ -59,10 +63,12 @@ final class ProbeMonitor {
         }
         if (sameSince == null || reading.value() != value) {
             sameSince = reading.at();
+            stuckAt = sameSince.plus(stuckAfter);
         }
         refusedInARow = 0;
         value = reading.value();
         at = reading.at();
+        listen();
         trend.add(reading.at(), value);
         return true;
     }
@@ -84,27 +90,37 @@ final class ProbeMonitor {
     void tick(Instant now) {
         if (watchedSince == null) {
             watchedSince = now;
+            listen();
         }
     }
 
     /** A watch began: silence counts from here, and what was read before is not taken for the present. */
     void resume(Instant now) {
         resumedAt = now;
+        listen();
+    }
+
+    /** Silence counts from the last reading of this watch, else from the watch's own begin. */
+    private void listen() {
+        Instant last = heard() ? at : resumedAt != null ? resumedAt : watchedSince;
+        silentAfter = last == null ? null : last.plus(silence);
+    }
+
+    private boolean heard() {
+        return at != null && (resumedAt == null || !at.isBefore(resumedAt));
     }
 
     Health health(Instant now) {
         if (refusedInARow >= REFUSALS) {
             return Health.IMPLAUSIBLE;
         }
-        boolean heard = at != null && (resumedAt == null || !at.isBefore(resumedAt));
-        Instant last = heard ? at : resumedAt != null ? resumedAt : watchedSince;
-        if (last != null && now.isAfter(last.plus(silence))) {
+        if (silentAfter != null && now.isAfter(silentAfter)) {
             return Health.SILENT;
         }
-        if (!heard) {
+        if (!heard()) {
             return Health.WAITING;
         }
-        if (sameSince != null && now.isAfter(sameSince.plus(stuckAfter))) {
+        if (stuckAt != null && now.isAfter(stuckAt)) {
             return Health.STUCK;
         }
         return Health.GOOD;

@@ -27,8 +27,9 @@ public final class AlarmBoard {
 
     private final EnumMap<AlarmKind, TreeMap<String, Alarm>> alarms = new EnumMap<>(AlarmKind.class);
     /** The same once more, by kind and subject: they are looked for many times a tick. */
-    private final List<Map<String, Alarm>> found =
-            Stream.of(AlarmKind.values()).<Map<String, Alarm>>map(kind -> new HashMap<>()).toList();
+    private final List<Map<String, Alarm>> found = Stream.of(AlarmKind.values())
+            .<Map<String, Alarm>>map(kind -> new HashMap<>())
+            .toList();
 
     private final EnumMap<AlarmKind, Set<String>> suppressed = new EnumMap<>(AlarmKind.class);
     private final Incidents incidents = new Incidents(this::standing);

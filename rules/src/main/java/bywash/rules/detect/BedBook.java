@@ -285,8 +285,7 @@ final class BedBook {
         Heard said = heard;
         if (said == null || said.wanderSdLMin() != wanderSdLMin) {
             boolean good = learned();
-            said = new Heard(
-                    wanderSdLMin, good ? least(true, wanderSdLMin) : 0, good ? least(false, wanderSdLMin) : 0);
+            said = new Heard(wanderSdLMin, good ? least(true, wanderSdLMin) : 0, good ? least(false, wanderSdLMin) : 0);
             heard = said;
         }
         return sign > 0 ? said.in() : said.out();

@@ -5,6 +5,7 @@ import bywash.rules.event.Reading;
 import bywash.rules.site.Band;
 import bywash.rules.site.Probe;
 import bywash.rules.site.Quantity;
+import bywash.rules.text.Names;
 import java.time.Duration;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
@@ -57,7 +58,8 @@ final class ProbeMonitor {
     /** Takes a reading; false when it is not possible and was refused. */
     boolean accept(Reading reading) {
         if (!probe.quantity().possible(reading.value())) {
-            refuse("value " + reading.value() + " " + probe.quantity().unit() + " is outside "
+            refuse("value " + reading.value() + " "
+                    + Names.unit(probe.quantity().unit()) + " is outside "
                     + probe.quantity().lowest() + " to " + probe.quantity().highest());
             return false;
         }

@@ -9,6 +9,7 @@ import bywash.rules.site.Probe;
 import bywash.rules.site.Quantity;
 import bywash.rules.site.Stocking;
 import bywash.rules.text.Figures;
+import bywash.rules.text.Names;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
@@ -133,8 +134,8 @@ final class ProbeRules {
         String vessel = m.probe().vessel();
         double edge = band == null ? Double.NEGATIVE_INFINITY : band.low();
         double value = m.value();
-        boolean below = value < edge
-                || value < edge + Bands.deadband(m.probe().quantity()) && board.stands(low, vessel);
+        boolean below =
+                value < edge || value < edge + Bands.deadband(m.probe().quantity()) && board.stands(low, vessel);
         set(m, low, at, below ? crossed(m, "below", edge) : null);
     }
 
@@ -149,16 +150,17 @@ final class ProbeRules {
 
     private static Condition crossed(ProbeMonitor m, String side, double edge) {
         Quantity quantity = m.probe().quantity();
-        String unit = quantity == Quantity.PH ? "" : " " + quantity.unit();
+        String unit = quantity == Quantity.PH ? "" : " " + Names.unit(quantity.unit());
         String message = String.format(
                 Locale.ROOT,
-                "%s in %s is %.2f%s, %s %.2f",
+                "%s in %s is %.2f%s, %s %.2f%s",
                 quantity.word(),
                 m.probe().vessel(),
                 m.value(),
                 unit,
                 side,
-                edge);
+                edge,
+                quantity == Quantity.TEMPERATURE ? unit : "");
         String trend = Double.isNaN(m.perHour())
                 ? "trend not known yet."
                 : "trend " + Figures.of(m.perHour(), 2) + " an hour.";
@@ -189,7 +191,7 @@ final class ProbeRules {
                 at,
                 swings
                         ? Condition.of(
-                                "temperature in " + vessel + " moves " + Figures.of(perHour, 1) + " Cel an hour",
+                                "temperature in " + vessel + " moves " + Figures.of(perHour, 1) + " C an hour",
                                 "Slope of the last half hour; cold mains water is one cause.",
                                 null,
                                 "temperature_cel_per_hour",

@@ -100,7 +100,7 @@ public record AmmoniaLevel(double tanMgL, double ph, double temperatureC, boolea
     public String basis() {
         return String.format(
                 Locale.ROOT,
-                "At pH %.1f and %.0f Cel %.2f mg/L of total ammonia has %.3f mg/L un-ionised%s.",
+                "At pH %.1f and %.0f C %.2f mg/L of total ammonia has %.3f mg/L un-ionised%s.",
                 ph,
                 temperatureC,
                 tanMgL,

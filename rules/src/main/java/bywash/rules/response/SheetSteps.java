@@ -92,7 +92,7 @@ final class SheetSteps {
         String near = t == null || ph == null
                 ? "check its temperature and pH against the tank"
                 : String.format(
-                        Locale.ROOT, "only if it is within 2 Cel of %.1f and 0.5 of pH %.1f", t.value(), ph.value());
+                        Locale.ROOT, "only if it is within 2 C of %.1f C and 0.5 of pH %.1f", t.value(), ph.value());
         return "If fish suffer, move them: " + ready + " is free of chlorine; " + near + ".";
     }
 }

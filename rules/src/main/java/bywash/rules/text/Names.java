@@ -17,6 +17,11 @@ public final class Names {
         return id.replace('-', ' ');
     }
 
+    /** A unit in a sentence: {@code Cel}, as UCUM and site files write it, is C. */
+    public static String unit(String symbol) {
+        return symbol.equals("Cel") ? "C" : symbol;
+    }
+
     /** A species: {@code nile-tilapia} is Nile tilapia. */
     public static String species(String id) {
         return Arrays.stream(id.split("-"))

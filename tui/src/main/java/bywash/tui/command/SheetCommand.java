@@ -71,7 +71,9 @@ final class SheetCommand implements Callable<Integer> {
             err.println("no such incident; there is " + (known.isEmpty() ? "none in these recordings" : known));
             return ExitCode.USAGE;
         }
-        spec.commandLine().getOut().print(as.write(sheet, file.site().timeZone()));
+        spec.commandLine()
+                .getOut()
+                .print(as.write(sheet, file.site().timeZone(), file.site().units()));
         spec.commandLine().getOut().flush();
         return ExitCode.GOOD;
     }

@@ -24,7 +24,7 @@ final class CalibrationPage extends FormPage {
                 Field.signed("Reading 2", ""),
                 Field.signed("Standard 3", ""),
                 Field.signed("Reading 3", ""),
-                Field.number("Temperature", "Cel"),
+                Field.number("Temperature", "C"),
                 Field.text("When"));
     }
 

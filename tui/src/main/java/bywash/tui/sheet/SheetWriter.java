@@ -4,6 +4,8 @@ import bywash.ingest.text.PlainText;
 import bywash.rules.response.ResponseSheet;
 import bywash.rules.response.SheetEvent;
 import bywash.rules.response.SheetStep;
+import bywash.rules.site.Units;
+import bywash.tui.view.UsWords;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -20,12 +22,14 @@ final class SheetWriter {
 
     private final ResponseSheet sheet;
     private final ZoneId zone;
+    private final Units units;
     private final boolean markdown;
     private final StringBuilder out = new StringBuilder();
 
-    SheetWriter(ResponseSheet sheet, ZoneId zone, boolean markdown) {
+    SheetWriter(ResponseSheet sheet, ZoneId zone, Units units, boolean markdown) {
         this.sheet = sheet;
         this.zone = zone;
+        this.units = units;
         this.markdown = markdown;
     }
 
@@ -83,7 +87,7 @@ final class SheetWriter {
         if (items.isEmpty() && !none.isEmpty()) {
             item("- ", none);
         }
-        items.forEach(words -> item("- ", words));
+        items.forEach(words -> item("- ", UsWords.water(words, units)));
     }
 
     private void item(String mark, String words) {
@@ -97,7 +101,7 @@ final class SheetWriter {
     private void step(int number, SheetStep step) {
         String tick = step.doneAt() == null ? "[ ] " : "[x] ";
         String mark = markdown ? number + ". " + tick : tick + number + ". ";
-        item(mark, step.words());
+        item(mark, UsWords.water(step.words(), units));
         String pad = markdown ? "   - " : " ".repeat(mark.length());
         String done = done(step.doneAt(), step.note());
         if (!done.isEmpty()) {

@@ -55,10 +55,10 @@ public record AlarmDetail(
         return new AlarmDetail(
                 AlarmLine.from(alarm, frame, false),
                 alarm.priority().word() + ", " + alarm.state().word().replace('-', ' '),
-                alarm.message(),
+                UsWords.water(alarm.message(), frame),
                 since(alarm, frame),
                 left(alarm, frame),
-                alarm.why(),
+                UsWords.water(alarm.why(), frame),
                 alarm.consequence(),
                 List.of(alarm.action().split("; ")),
                 cause(alarm, incident),
@@ -221,6 +221,7 @@ public record AlarmDetail(
     private static List<String> evidence(AlarmView alarm, Frame frame) {
         return frame.snapshot().residual().evidence().stream()
                 .filter(line -> !alarm.why().contains(line))
+                .map(line -> UsWords.water(line, frame))
                 .toList();
     }
 

@@ -29,7 +29,7 @@ public record AlarmLine(
                 alarm.kind().word() + " " + alarm.subject(),
                 state(alarm.state()),
                 Words.clock(alarm.since(), frame.at(), frame.snapshot().site().timeZone()),
-                alarm.message(),
+                UsWords.water(alarm.message(), frame),
                 tone(alarm),
                 fresh(alarm),
                 follows);

@@ -29,7 +29,7 @@ public final class BalanceView {
             out.add(Passage.plain("", topUp.volume() + "; " + topUp.time()));
         }
         if (!topUp.shut().isEmpty()) {
-            out.add(Passage.plain("Line", topUp.shut()));
+            out.add(Passage.plain("Line", UsWords.water(topUp.shut(), frame)));
         }
         return out;
     }
@@ -54,7 +54,7 @@ public final class BalanceView {
                         ? Passage.plain("Balance", "goes as declared; what is left over is judged once it has ended")
                         : unexplained(line, moving, units));
         if (flow != null && !flow.why().isEmpty()) {
-            out.add(Passage.plain("Now", flow.why()));
+            out.add(Passage.plain("Now", UsWords.water(flow.why(), frame)));
         }
         if (!system) {
             out.add(Passage.plain("Finds", finds(line, units)));

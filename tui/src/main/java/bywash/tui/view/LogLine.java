@@ -22,7 +22,7 @@ public record LogLine(Instant at, String when, String mark, String text, Tone to
         String when =
                 Words.clock(event.at(), frame.at(), frame.snapshot().site().timeZone());
         return switch (event.kind()) {
-            case ALARM -> alarm(((Event.Alarm) event).transition(), when);
+            case ALARM -> alarm(((Event.Alarm) event).transition(), when, frame);
             case ENTRY -> {
                 String text = entered(((Event.Entry) event).entry(), frame);
                 yield new LogLine(event.at(), when, "", text, Tone.PLAIN, true, false);
@@ -31,11 +31,12 @@ public record LogLine(Instant at, String when, String mark, String text, Tone to
         };
     }
 
-    private static LogLine alarm(AlarmTransition t, String when) {
+    private static LogLine alarm(AlarmTransition t, String when, Frame frame) {
         Tone tone = tone(t);
         String mark = tone == Tone.CRITICAL ? "!!" : tone == Tone.WARNING ? "!" : "";
         boolean raised = t.state() == AlarmState.UNACKNOWLEDGED && !t.again();
-        String what = raised ? "RAISED. " + t.message() : t.again() ? "STILL NEW. " + t.message() : words(t.state());
+        String message = UsWords.water(t.message(), frame);
+        String what = raised ? "RAISED. " + message : t.again() ? "STILL NEW. " + message : words(t.state());
         String text = t.kind().word() + " " + t.subject() + ": " + what;
         return new LogLine(t.at(), when, mark, text, tone, false, raised);
     }

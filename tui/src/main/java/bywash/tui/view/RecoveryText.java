@@ -33,16 +33,17 @@ public final class RecoveryText {
                                     .map(id -> IncidentName.of(id, frame))
                                     .collect(Collectors.joining("; "))
                             + ".";
-            out.add(Passage.plain("-", s.what() + ": " + s.why() + "." + behind));
+            out.add(Passage.plain("-", UsWords.water(s.what() + ": " + s.why() + ".", frame) + behind));
         }
         return out;
     }
 
     private static void recovery(List<Passage> out, RecoveryView recovery, Frame frame) {
         out.add(Passage.plain("Incident", IncidentName.of(recovery.incident(), frame)));
-        out.add(Passage.plain("State", recovery.words()));
-        out.add(Passage.plain("Feed", recovery.feedWords()));
-        out.add(Passage.plain("Bacteria", recovery.bacteria()));
+        out.add(Passage.plain("State", UsWords.water(recovery.words(), frame)));
+        out.add(Passage.plain(
+                "Feed", UsWords.of(recovery.feedWords(), frame.snapshot().site().units())));
+        out.add(Passage.plain("Bacteria", UsWords.water(recovery.bacteria(), frame)));
         boolean first = true;
         for (DueTest test : recovery.tests()) {
             String when = TestSheet.due(test.dueAt(), frame.at());

@@ -21,15 +21,15 @@ public final class SheetView {
             step(out, step, number, number == chosen, frame);
             number++;
         }
-        section(out, "Water", sheet.water());
-        section(out, "Chlorine", sheet.residual());
-        section(out, "Readings", sheet.rulesOut());
+        section(out, "Water", sheet.water(), frame);
+        section(out, "Chlorine", sheet.residual(), frame);
+        section(out, "Readings", sheet.rulesOut(), frame);
         String label = "Record";
         for (SheetEvent event : sheet.events()) {
             out.add(Passage.plain(label, clock(event.at(), frame) + " " + event.words()));
             label = "";
         }
-        section(out, "Cautions", sheet.cautions());
+        section(out, "Cautions", sheet.cautions(), frame);
         return out;
     }
 
@@ -38,16 +38,16 @@ public final class SheetView {
         String mark = (chosen ? ">" : " ") + number + (done == null ? " [ ]" : " [x]");
         String when = done == null ? "" : "done " + clock(done, frame) + ": ";
         Tone tone = chosen && done == null ? Tone.WARNING : Tone.PLAIN;
-        out.add(new Passage(mark, when + step.words(), tone));
+        out.add(new Passage(mark, when + UsWords.water(step.words(), frame), tone));
         if (!step.caution().isEmpty() && done == null) {
             out.add(Passage.plain("", "Mind: " + step.caution()));
         }
     }
 
-    private static void section(List<Passage> out, String label, List<String> lines) {
+    private static void section(List<Passage> out, String label, List<String> lines, Frame frame) {
         String first = label;
         for (String line : lines) {
-            out.add(Passage.plain(first, line));
+            out.add(Passage.plain(first, UsWords.water(line, frame)));
             first = "";
         }
     }

@@ -46,7 +46,8 @@ final class SpeciesView {
     /** Such as {@code temperature 14 to 36 Cel}. */
     static String words(SpeciesBand band) {
         Band b = band.band();
-        String unit = band.need().unit().isEmpty() ? "" : " " + band.need().unit();
+        String unit =
+                band.need().unit().isEmpty() ? "" : " " + Names.unit(band.need().unit());
         String name = name(band.need());
         if (Double.isInfinite(b.high())) {
             return name + " at least " + plain(b.low()) + unit;

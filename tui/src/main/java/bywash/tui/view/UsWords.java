@@ -14,9 +14,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class UsWords {
     private static final String NUMBER = "([+-]?\\d+(?:\\.\\d+)?)";
-    private static final String RANGE = "(?<![\\w.-])" + NUMBER + "(?: (to|and|instead of) " + NUMBER + ")? ";
+    private static final String RANGE = "(?<![\\w.-])" + NUMBER + "(?: (to|and|instead of|\\+/-) " + NUMBER + ")? ";
     private static final String CHEMICAL =
-            "(?! of (?:N\\b|it\\b|nitrogen|ammoni|oxygen|alkalinity|potassium|calcium|phos|nitric|hydro|sul|citric|sodium|asc|thio)"
+            "(?! (?:sodium|ascorbic)| of (?:N\\b|it\\b|nitrogen|ammoni|oxygen|alkalinity|potassium|calcium|phos|nitric|hydro|sul|citric|sodium|asc|thio)"
                     + "| a day as CaCO3|, pH | in all)";
 
     private static final Pattern AMOUNT = Pattern.compile(RANGE + "g\\b" + CHEMICAL);
@@ -30,12 +30,21 @@ public final class UsWords {
     private static final Pattern GUIDE = Pattern.compile("guide (\\d+(?:\\.\\d+)?)(?=:)");
     private static final Pattern AREA = Pattern.compile(RANGE + "m2\\b");
     private static final Pattern VOLUME = Pattern.compile(RANGE + "L\\b(?!/)");
-    private static final Pattern CHANGE = Pattern.compile("\\bby " + NUMBER + " Cel\\b");
-    private static final Pattern WARMTH = Pattern.compile(RANGE + "Cel\\b");
+    /** Such as {@code 2140 L (1964 to 2251)}. */
+    private static final Pattern SPREAD =
+            Pattern.compile(NUMBER + " L \\(" + NUMBER + "(?: L)? to " + NUMBER + "( L)?\\)");
+
+    private static final Pattern HEIGHT = Pattern.compile(RANGE + "mm\\b");
+    /** A difference of temperatures: with a sign, or by the words around it. */
+    private static final Pattern CHANGE = Pattern.compile("(?<![\\w.])(?:(?<=\\b(?:by|within) )" + NUMBER
+            + "|([+-]\\d+(?:\\.\\d+)?)|" + NUMBER + "(?= C(?:el)? an hour)) C(?:el)?\\b");
+
+    private static final Pattern WARMTH = Pattern.compile(RANGE + "C(?:el)?\\b");
 
     private static final double G_PER_OUNCE = 28.349523125;
     private static final double LB_PER_KG = 1 / 0.45359237;
     private static final double GALLON_PER_L = 1 / 3.785411784;
+    private static final double MM_PER_INCH = 25.4;
     private static final double FT2_PER_M2 = 1 / (0.3048 * 0.3048);
 
     private UsWords() {}
@@ -61,7 +70,7 @@ public final class UsWords {
             case "kg/m3" -> new Shown(value * LB_PER_KG / (1000 * GALLON_PER_L), "lb/gal");
             case "L" -> new Shown(value * GALLON_PER_L, "gal");
             case "L/min" -> new Shown(value * GALLON_PER_L, "gal/min");
-            case "mm" -> new Shown(value / 25.4, "in");
+            case "mm" -> new Shown(value / MM_PER_INCH, "in");
             case "Cel" -> new Shown(value * 9 / 5 + 32, "F");
             default -> null;
         };
@@ -69,6 +78,15 @@ public final class UsWords {
 
     /** A value and the unit it is in. */
     public record Shown(double value, String unit) {}
+
+    /** What is said of the water alone, where every mass is of a chemical: litres, flows, heights and temperatures. */
+    public static String water(String text, Units units) {
+        return units == Units.US ? water(text) : text;
+    }
+
+    static String water(String text, Frame frame) {
+        return water(text, frame.snapshot().site().units());
+    }
 
     private static String us(String text) {
         double perGallon = LB_PER_KG / (1000 * GALLON_PER_L);
@@ -78,14 +96,42 @@ public final class UsWords {
         out = EACH.matcher(out)
                 .replaceAll(m -> ounces(m.group(1)) + " oz" + m.group(2) + " (" + ounces(m.group(3)) + " to "
                         + ounces(m.group(4)) + ")");
-        out = FLOW.matcher(out).replaceAll(m -> range(m, v -> v * GALLON_PER_L, 1, "gal/min"));
         out = AMOUNT.matcher(out).replaceAll(m -> range(m, v -> v / G_PER_OUNCE, 1, "oz"));
         out = BULK.matcher(out).replaceAll(m -> range(m, v -> v * LB_PER_KG, 1, "lb"));
         out = AREA.matcher(out).replaceAll(m -> range(m, v -> v * FT2_PER_M2, 1, "ft2"));
-        out = VOLUME.matcher(out).replaceAll(m -> range(m, v -> v * GALLON_PER_L, 0, "gal"));
-        out = CHANGE.matcher(out)
-                .replaceAll(m -> "by " + Words.number(Double.parseDouble(m.group(1)) * 9 / 5, 1) + " F");
+        return water(out);
+    }
+
+    private static String water(String text) {
+        String out = SPREAD.matcher(text)
+                .replaceAll(m -> gallons(m.group(1)) + " gal (" + gallons(m.group(2)) + " to " + gallons(m.group(3))
+                        + (m.group(4) == null ? ")" : " gal)"));
+        out = FLOW.matcher(out).replaceAll(m -> range(m, v -> v * GALLON_PER_L, flowDecimals(m), "gal/min"));
+        out = VOLUME.matcher(out).replaceAll(m -> range(m, v -> v * GALLON_PER_L, volumeDecimals(m.group(1)), "gal"));
+        out = HEIGHT.matcher(out).replaceAll(m -> range(m, v -> v / MM_PER_INCH, 1, "in"));
+        out = CHANGE.matcher(out).replaceAll(UsWords::change);
         return WARMTH.matcher(out).replaceAll(m -> range(m, v -> v * 9 / 5 + 32, 1, "F"));
+    }
+
+    /** A small volume is told to a tenth. */
+    private static int volumeDecimals(String litres) {
+        return Math.abs(Double.parseDouble(litres)) * GALLON_PER_L < 10 ? 1 : 0;
+    }
+
+    private static int flowDecimals(MatchResult m) {
+        return Math.abs(Double.parseDouble(m.group(1))) * GALLON_PER_L < 1 ? 2 : 1;
+    }
+
+    private static String gallons(String litres) {
+        return Words.number(Double.parseDouble(litres) * GALLON_PER_L, volumeDecimals(litres));
+    }
+
+    private static String change(MatchResult m) {
+        String plain = m.group(1) != null ? m.group(1) : m.group(3);
+        String number = plain != null ? plain : m.group(2);
+        int decimals = number.contains(".") ? number.length() - number.indexOf('.') - 1 : 1;
+        String changed = Words.number(Double.parseDouble(number) * 9 / 5, decimals);
+        return (number.startsWith("+") ? "+" : "") + changed + " F";
     }
 
     private static String ounces(String grams) {
@@ -93,7 +139,8 @@ public final class UsWords {
     }
 
     private static String range(MatchResult m, DoubleUnaryOperator to, int decimals, String unit) {
-        String first = Words.number(to.applyAsDouble(Double.parseDouble(m.group(1))), decimals);
+        String first = (m.group(1).startsWith("+") ? "+" : "")
+                + Words.number(to.applyAsDouble(Double.parseDouble(m.group(1))), decimals);
         String second = m.group(3) == null
                 ? ""
                 : " " + m.group(2) + " " + Words.number(to.applyAsDouble(Double.parseDouble(m.group(3))), decimals);

@@ -71,6 +71,10 @@ final class Frames {
 
     /** A valve left open: chlorine rises, the sump overflows in 12 minutes. */
     static Frame valveOpen() {
+        return valveOpen(Units.METRIC);
+    }
+
+    static Frame valveOpen(Units units) {
         Instant since = at(-8);
         FlowFinding inflow =
                 new FlowFinding("sump", Verdict.UNPLANNED_INFLOW, 4.1, 0.3, 33, 3, since, "outside", at(12), null, "");
@@ -113,7 +117,7 @@ final class Frames {
                         "Chlorine in the system: 13 ug/L likely (7 to 19); passes 19 ug/L in 6 min",
                         "33 L of mains water at 0.9 mg/L in 2333 L. An estimate is no test.",
                         at(6)));
-        return frame(site(Units.METRIC), healthy(), vessels, residual, alarms, null);
+        return frame(site(units), healthy(), vessels, residual, alarms, null);
     }
 
     /** The same, the inflow acknowledged and seen again a minute ago, while a probe hangs for reasons of its own. */

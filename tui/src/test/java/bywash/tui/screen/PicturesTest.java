@@ -2,6 +2,7 @@ package bywash.tui.screen;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import bywash.rules.site.Units;
 import bywash.tui.view.Frame;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -40,6 +41,8 @@ final class PicturesTest {
                         ascii("quiet", Frames.quiet(), ""),
                         both("valve-open", Frames.valveOpen(), ""),
                         ascii("valve-open", Frames.valveOpen(), ""),
+                        both("valve-open-us", Frames.valveOpen(Units.US), ""),
+                        both("alarm-us", Frames.valveOpen(Units.US), "\n"),
                         both("two-incidents", Frames.twoIncidents(), ""),
                         ascii("two-incidents", Frames.twoIncidents(), ""),
                         both("alarm-followed", Frames.twoIncidents(), "v\n"),

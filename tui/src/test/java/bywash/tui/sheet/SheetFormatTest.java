@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bywash.rules.response.ResponseSheet;
 import bywash.rules.response.SheetEvent;
 import bywash.rules.response.SheetStep;
+import bywash.rules.site.Units;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
@@ -57,6 +58,12 @@ class SheetFormatTest {
         assertTrue(text.startsWith("# Response sheet: Larkfield\n\n- **Incident:** i-1\n"), text);
         assertTrue(text.contains("1. [x] Shut the valve.\n   - Done 2026-05-04 06:10: it \\*was\\* \\<b\\>"), text);
         assertTrue(text.contains("2. [ ] Test total chlorine"), text);
+    }
+
+    @Test
+    void watersAreInTheUnitsOfTheSite() {
+        String text = SheetFormat.TEXT.write(sheet(""), DUBLIN, Units.US);
+        assertTrue(text.contains("- sump: 8.7 gal in\n"), text); // 33 L of 3.785411784 L a gallon
     }
 
     @Test

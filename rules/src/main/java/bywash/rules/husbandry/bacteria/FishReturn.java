@@ -40,7 +40,7 @@ public final class FishReturn {
     /** The checklist, in the order to go through it. */
     public static List<CheckItem> of(Species species, PresentWater water, Instant now) {
         FishReturn list = new FishReturn(species, water, now);
-        list.probe("temperature", Need.TEMPERATURE, "Cel");
+        list.probe("temperature", Need.TEMPERATURE, "C");
         list.probe("ph", Need.PH, "");
         list.probe("dissolved-oxygen", Need.OXYGEN, "mg/L");
         list.test("total-ammonia", CLEAR_MG_L);
@@ -107,7 +107,7 @@ public final class FishReturn {
         }
         double value = UnionisedAmmonia.unionisedMgL(tan.value(), ph.value(), temperature.value());
         String present =
-                String.format(Locale.ROOT, "%.4f mg/L at pH %.2f and %.1f Cel", value, ph.value(), temperature.value());
+                String.format(Locale.ROOT, "%.4f mg/L at pH %.2f and %.1f C", value, ph.value(), temperature.value());
         boolean fresh = !now.isAfter(tan.at().plus(TEST_HOLDS)) && ph.doubt().isEmpty();
         items.add(new CheckItem(
                 "un-ionised ammonia",

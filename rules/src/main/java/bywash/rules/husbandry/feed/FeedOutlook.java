@@ -132,7 +132,7 @@ public final class FeedOutlook {
                                     ? ""
                                     : String.format(
                                             Locale.ROOT,
-                                            ", brought from %.1f to %.1f Cel",
+                                            ", brought from %.1f to %.1f C",
                                             proven.temperatureC(),
                                             water.temperatureC())),
                     "Raise the feed by a fifth a week at most, and test ammonia and nitrite each time."));

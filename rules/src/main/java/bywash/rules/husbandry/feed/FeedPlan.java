@@ -58,7 +58,7 @@ public record FeedPlan(
         double high = FeedRate.byBodyWeightGPerDay(kg, ration.highPercent()) * warm * appetite;
         String temperature = Double.isNaN(temperatureC)
                 ? "temperature not known"
-                : String.format(Locale.ROOT, "%.0f %% of it at %.1f Cel", 100 * warm, temperatureC);
+                : String.format(Locale.ROOT, "%.0f %% of it at %.1f C", 100 * warm, temperatureC);
         String words = String.format(
                 Locale.ROOT,
                 "%d fish of %.0f g, %.0f to %.0f %% of %.1f kg, %s",

@@ -208,7 +208,7 @@ public record PhPlan(String means, List<Step> steps, double productG, String aft
         return String.format(
                 Locale.ROOT,
                 "A tenth of mains water (pH %.1f, alkalinity %.0f mg/L) would move the pH from %.2f to %.2f and the alkalinity from %.0f to"
-                        + " %.0f mg/L before any air gets at it, and cool the water by %.1f Cel. Its disinfectant must be gone first.",
+                        + " %.0f mg/L before any air gets at it, and cool the water by %.1f C. Its disinfectant must be gone first.",
                 mains.ph(),
                 mains.alkalinityMgL(),
                 water.ph(),

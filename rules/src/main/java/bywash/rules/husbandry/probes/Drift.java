@@ -1,5 +1,6 @@
 package bywash.rules.husbandry.probes;
 
+import bywash.rules.text.Names;
 import bywash.rules.text.Sentence;
 
 /**
@@ -20,10 +21,11 @@ public record Drift(double error, double days, String unit) {
     }
 
     public String words() {
-        return Sentence.of("drifted %+.2f%s in %.0f d, %+.2f a month", error, spaced(unit), days, perMonth());
+        String of = spaced(unit);
+        return Sentence.of("drifted %+.2f%s in %.0f d, %+.2f%s a month", error, of, days, perMonth(), of);
     }
 
     static String spaced(String unit) {
-        return unit.equals("pH") ? "" : " " + unit;
+        return unit.equals("pH") ? "" : " " + Names.unit(unit);
     }
 }

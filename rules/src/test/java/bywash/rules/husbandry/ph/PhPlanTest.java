@@ -95,7 +95,7 @@ class PhPlanTest {
                 CarbonateWater.ofAlkalinity(22, 6.4, 40), Sites.site().mains());
         assertEquals(
                 "A tenth of mains water (pH 7.9, alkalinity 120 mg/L) would move the pH from 6.40 to 6.53 and the alkalinity from 40 to"
-                        + " 48 mg/L before any air gets at it, and cool the water by 1.1 Cel. Its disinfectant must be gone first.",
+                        + " 48 mg/L before any air gets at it, and cool the water by 1.1 C. Its disinfectant must be gone first.",
                 words);
     }
 

@@ -29,7 +29,7 @@ public final class BalanceView {
             out.add(Passage.plain("", topUp.volume() + "; " + topUp.time()));
         }
         if (!topUp.shut().isEmpty()) {
-            out.add(Passage.plain("Line", UsWords.water(topUp.shut(), frame)));
+            out.add(Passage.plain("Line", topUp.shut()));
         }
         return out;
     }

@@ -65,7 +65,8 @@ public record ChlorineView(
         if (ahead.isEmpty()) {
             ahead = e.likelyUgL() > e.acute().limitUgL() ? falls(e.acute(), frame) : falls(e.chronic(), frame);
         }
-        List<String> lines = new ArrayList<>(e.evidence());
+        List<String> lines = new ArrayList<>();
+        e.evidence().forEach(line -> lines.add(UsWords.water(line, frame)));
         if (!ahead.isEmpty()) {
             lines.add(0, "Ahead: " + ahead.replaceFirst(", $", ""));
         }

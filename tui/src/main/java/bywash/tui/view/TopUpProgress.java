@@ -41,7 +41,7 @@ public record TopUpProgress(
                 share(ran / topUp.plannedTime().toMillis()),
                 volume(topUp, units, ended == null),
                 ended == null ? timeLeft(topUp, frame.at()) : "ran " + Words.span(topUp.startedAt(), ended),
-                ended == null ? topUp.confirmation() : shut(topUp));
+                UsWords.water(ended == null ? topUp.confirmation() : shut(topUp), frame));
     }
 
     /** The lines of a page on it. */
@@ -66,12 +66,12 @@ public record TopUpProgress(
             String how = topUp.confirmation().isEmpty()
                     ? units.volume(topUp.enteredL()) + " +/- " + units.volume(2 * topUp.enteredSeL()) + " of "
                             + units.volume(topUp.plannedL()) + over(topUp) + "; " + timeLeft(topUp, frame.at())
-                    : topUp.confirmation() + ".";
+                    : UsWords.water(topUp.confirmation(), frame) + ".";
             return "TOP-UP into " + topUp.vessel() + " from " + topUp.source() + ": " + how;
         }
         String when = Words.clock(ended, frame.at(), frame.snapshot().site().timeZone());
         String line = topUp.line().isEmpty() ? UNKNOWN : topUp.line(); // what came in stands on the page of the top-up
-        return "Top-up ended " + when + ". " + line + ".";
+        return "Top-up ended " + when + ". " + UsWords.water(line, frame) + ".";
     }
 
     private static String shut(TopUp topUp) {

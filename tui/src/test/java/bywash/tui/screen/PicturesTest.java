@@ -43,6 +43,7 @@ final class PicturesTest {
                         ascii("valve-open", Frames.valveOpen(), ""),
                         both("valve-open-us", Frames.valveOpen(Units.US), ""),
                         both("alarm-us", Frames.valveOpen(Units.US), "\n"),
+                        both("chlorine-us", Frames.valveOpen(Units.US), "x"),
                         both("two-incidents", Frames.twoIncidents(), ""),
                         ascii("two-incidents", Frames.twoIncidents(), ""),
                         both("alarm-followed", Frames.twoIncidents(), "v\n"),

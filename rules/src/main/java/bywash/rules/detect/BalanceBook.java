@@ -36,8 +36,8 @@ final class BalanceBook {
     /** A vessel is being filled with that many litres from now on. */
     void filling(String vessel, double nowMin, double litres) {
         VesselFlow flow = flows.get(vessel);
-        if (flow != null && !Double.isNaN(flow.volumeL())) {
-            fillings.put(vessel, new Filling(nowMin, flow.volumeL(), litres, 0));
+        if (flow != null && !Double.isNaN(flow.views().volumeL())) {
+            fillings.put(vessel, new Filling(nowMin, flow.views().volumeL(), litres, 0));
         }
     }
 
@@ -71,7 +71,7 @@ final class BalanceBook {
         if (nowMin - f.fromMin() > FILLING_MIN) {
             return f;
         }
-        double rise = flow == null ? 0 : flow.volumeL() - f.fromL();
+        double rise = flow == null ? 0 : flow.views().volumeL() - f.fromL();
         double total = StrictMath.max(f.bookedL(), StrictMath.min(f.mostL(), rise));
         book(nowMin, vessel, total - f.bookedL());
         return new Filling(f.fromMin(), f.fromL(), f.mostL(), total);
@@ -108,8 +108,7 @@ final class BalanceBook {
         List<Past> found = new ArrayList<>();
         flow.pasts().forEach(found::add);
         if (flow.undeclared()) {
-            double end = Double.isNaN(flow.endMin()) ? nowMin : flow.endMin();
-            found.add(new Past(flow.onsetMin(), end, flow.movedL(nowMin), flow.movedSeL(nowMin), flow.rateLMin()));
+            found.add(flow.moved(nowMin));
         }
         found.removeIf(p -> p.untilMin() < nowMin - KEPT_MIN
                 || p.litres() > 0 && fillings.containsKey(vessel)
@@ -145,7 +144,7 @@ final class BalanceBook {
     }
 
     private BalanceLine line(String vessel, VesselFlow flow, Instant start, double nowMin) {
-        HourlyChange hour = flow.hour();
+        HourlyChange hour = flow.views().hour();
         double foundL = shownL(beyond, vessel, hour);
         double declaredL = shownL(declared, vessel, hour);
         double foundSe = watch == null || declaredL == 0 ? 0 : watch.bookedSeL(vessel);
@@ -159,15 +158,15 @@ final class BalanceBook {
         }
         return new BalanceLine(
                 vessel,
-                flow.volumeL(),
+                flow.views().volumeL(),
                 hour.changeL(),
                 declaredL,
                 foundL,
                 hour.usualL(),
                 StrictMath.hypot(hour.seL(), foundSe),
-                flow.findsLMin(FOUND_WITHIN_MIN),
+                flow.views().findsLMin(FOUND_WITHIN_MIN),
                 last == null ? null : moved(last, flow, start),
-                flow.ranOver(nowMin));
+                flow.views().ranOver(nowMin));
     }
 
     private static Moved moved(Past last, VesselFlow flow, Instant start) {

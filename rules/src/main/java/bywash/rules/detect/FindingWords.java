@@ -48,7 +48,7 @@ final class FindingWords {
         boolean siphons = vessel.role() == VesselRole.SUMP
                 && !site.vessels(VesselRole.GROW_BED).isEmpty();
         String what = siphons ? "Learning the siphon cycles" : "Learning the noise of the level";
-        double least = flow.findsLMin(SOON_MIN);
+        double least = flow.views().findsLMin(SOON_MIN);
         return Double.isNaN(least)
                 ? what + "; for some minutes no flow can be told."
                 : Sentence.of(
@@ -101,7 +101,7 @@ final class FindingWords {
                 finite(watch.rateSeLMin()),
                 sign * litres,
                 se,
-                at(start, watch.startMin()),
+                at(start, watch.sinceMin()),
                 watch.source(),
                 overflowAt,
                 null,

@@ -1,5 +1,9 @@
 package bywash.rules.detect;
 
+import bywash.rules.detect.Stretch.Bounds;
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * The volumes of the last hours in half-minute means, in stretches: within a stretch the level is continuous, between two
  * of them (a siphon's drain, a gap) it may jump. A stretch is ended after 20 minutes, so that slow
@@ -11,6 +15,7 @@ final class FlowHistory {
             0.5 - 1e-6; // times count from the first message, so equal steps differ in their last digits
     private static final double LONGEST_MIN = 20 - 1e-6;
 
+    private final Overflow overflow;
     private final double[] sumT = new double[MOST];
     private final double[] sumV = new double[MOST];
     private final int[] samples = new int[MOST];
@@ -20,6 +25,21 @@ final class FlowHistory {
     private int stretches;
     private double binMin = Double.NaN;
     private double stretchMin = Double.NaN;
+
+    /** @param overflow where the level tells nothing of what comes in */
+    FlowHistory(Overflow overflow) {
+        this.overflow = overflow;
+    }
+
+    /** A volume as of {@link #add}, unless it stands at the overflow, which ends its stretch; noise of one volume in L. */
+    void addBelowBrim(double tMin, double volumeL, double noiseL) {
+        if (overflow.at(volumeL, noiseL)) {
+            overflow.stoodThere(tMin);
+            restart();
+        } else {
+            add(tMin, volumeL);
+        }
+    }
 
     /** A volume while nothing but the known slope and perhaps a flow moves it. */
     void add(double tMin, double volumeL) {
@@ -86,7 +106,7 @@ final class FlowHistory {
     }
 
     /** Means of one stretch have the same number, later stretches a greater one. */
-    int stretch(int i) {
+    private int stretch(int i) {
         return stretch[index(i)];
     }
 
@@ -105,11 +125,13 @@ final class FlowHistory {
         return low;
     }
 
-    /** The slope between two times, each stretch with a level and a standing error of its own; noise of one sample in L. */
-    Slope slope(double fromMin, double toMin, Stretch.Usual usual) {
-        double weight = 0;
-        double sum = 0;
-        double minutes = 0;
+    /** The stretches from a time on that tell a slope: of two means or more. */
+    List<Bounds> stretches(double fromMin) {
+        return stretches(fromMin, Double.POSITIVE_INFINITY);
+    }
+
+    private List<Bounds> stretches(double fromMin, double toMin) {
+        List<Bounds> found = new ArrayList<>();
         int i = from(fromMin);
         while (i < count && tMin(i) <= toMin) {
             int to = i + 1;
@@ -117,13 +139,23 @@ final class FlowHistory {
                 to++;
             }
             if (to - i > 1) {
-                double end = tMin(to - 1);
-                Stretch s = Stretch.of(this, new Stretch.Bounds(i, to, tMin(i), end), end, end, usual);
-                weight += 1 / s.slopeVar();
-                sum += s.slope() / s.slopeVar();
-                minutes += end - tMin(i);
+                found.add(new Bounds(i, to, tMin(i), tMin(to - 1)));
             }
             i = to;
+        }
+        return found;
+    }
+
+    /** The slope between two times, each stretch with a level and a standing error of its own; noise of one sample in L. */
+    Slope slope(double fromMin, double toMin, Stretch.Usual usual) {
+        double weight = 0;
+        double sum = 0;
+        double minutes = 0;
+        for (Bounds b : stretches(fromMin, toMin)) {
+            Stretch s = Stretch.of(this, b, b.endMin(), b.endMin(), usual);
+            weight += 1 / s.slopeVar();
+            sum += s.slope() / s.slopeVar();
+            minutes += b.endMin() - b.startMin();
         }
         return new Slope(weight > 0 ? sum / weight : 0, 1 / StrictMath.sqrt(weight), minutes);
     }

@@ -1,9 +1,10 @@
 package bywash.rules.detect;
 
 import bywash.rules.detect.FlowSpan.Estimate;
-import bywash.rules.detect.FlowSpan.Lately;
 import bywash.rules.detect.FlowSpan.Prior;
-import bywash.rules.detect.RampGlr.Candidate;
+import bywash.rules.detect.FlowSpan.Search;
+import bywash.rules.detect.FlowSpan.Weighed;
+import bywash.rules.detect.PastFlows.Past;
 import bywash.rules.detect.Stretch.Usual;
 import org.jspecify.annotations.Nullable;
 
@@ -40,57 +41,29 @@ final class FoundFlow {
     private static final Prior NONE = new Prior(0, 0, 0, 0, 1);
 
     private final FlowSpan span;
-    private final double earlyMin;
     private Prior prior = NONE;
-    private double[] guess = {0, 0};
+    private Search search = new Search(0, 0);
     private @Nullable Estimate known;
     private long looked;
     private double weighedMin;
     private double onsetMin;
     private double carriedL;
     private double carriedSe;
-    private boolean over;
+    /** Whether the last look found that it is over. */
     private boolean dry;
 
+    private boolean endTold;
+
     FoundFlow(FlowHistory history, boolean siphons) {
-        this.earlyMin = siphons ? 15 : 5;
         this.span = new FlowSpan(history, siphons);
     }
 
-    /** A flow whose slope gave it away. */
-    void begin(Candidate c) {
-        begin(new Prior(c.onsetMin(), earlyMin, 3, c.rateLMin(), 0.5), c.onsetMin());
-    }
-
-    /** A flow that stood out of the drains. */
-    void beginLarge(double fromMin, double rateLMin) {
-        begin(new Prior(fromMin, earlyMin, 1.5, rateLMin, 0.3), fromMin);
-    }
-
-    /** A flow that means over many minutes show. */
-    void begin(double fromMin, double rateLMin) {
-        begin(new Prior(fromMin, 25, 10, rateLMin, 0.45), fromMin);
-    }
-
-    /** A flow that is known to have begun, or gone on, just then. */
-    void beginKnown(double fromMin, double rateLMin) {
-        begin(new Prior(fromMin, 0, 0, rateLMin, 0.5), fromMin);
-    }
-
-    /** A flow that began between two times. */
-    void beginWithin(double fromMin, double toMin, double rateLMin) {
-        begin(new Prior(toMin, toMin - fromMin, 0.5, rateLMin, 0.4), fromMin);
-    }
-
-    private void begin(Prior thought, double fromMin) {
-        prior = thought;
-        onsetMin = fromMin;
-        guess = new double[] {thought.rateLMin(), StrictMath.abs(thought.rateLMin()) * thought.rateLogSd()};
-        known = null;
-        carriedL = 0;
-        carriedSe = 0;
-        over = false;
-        dry = false;
+    /** Follows what a sign gave away. */
+    void begin(FlowSign sign) {
+        clear();
+        prior = sign.prior();
+        onsetMin = sign.fromMin();
+        search = Search.of(prior);
     }
 
     void clear() {
@@ -98,8 +71,8 @@ final class FoundFlow {
         known = null;
         carriedL = 0;
         carriedSe = 0;
-        over = false;
         dry = false;
+        endTold = false;
     }
 
     /** Weighs anew, each half minute, how much has come and whether it still comes. */
@@ -110,7 +83,7 @@ final class FoundFlow {
         }
         looked = look;
         weighedMin = nowMin;
-        Estimate e = span.weigh(prior, usual, standingSd, nowMin, guess);
+        Estimate e = estimate(usual, standingSd, nowMin);
         onsetMin = known == null ? e.onsetMin() : onsetMin;
         known = e;
         boolean seemsOver = e.ended() > SURELY_ENDED && nowMin - e.endMin() > ENDED_AGO_MIN;
@@ -123,13 +96,19 @@ final class FoundFlow {
             carry(e, at, now.rateLMin(), nowMin);
             double unsure = StrictMath.max(LEAST_CHANGE_MIN, now.gapMin() / 3.5);
             carriedSe = StrictMath.hypot(carriedSe, (now.rateLMin() - e.rateLMin()) * unsure);
-            known = span.weigh(prior, usual, standingSd, nowMin, guess);
+            known = estimate(usual, standingSd, nowMin);
             return;
         }
         if (nowMin - prior.onsetMin() > CARRY_AFTER_MIN && e.ended() < 1 - SURELY_ENDED) {
             carry(e, nowMin - CARRY_UNTIL_MIN, e.rateLMin(), nowMin);
-            known = span.weigh(prior, usual, standingSd, nowMin, guess);
+            known = estimate(usual, standingSd, nowMin);
         }
+    }
+
+    private Estimate estimate(Usual usual, double standingSd, double nowMin) {
+        Weighed weighed = span.weigh(prior, usual, standingSd, nowMin, search);
+        search = weighed.next();
+        return weighed.estimate();
     }
 
     /** Books what came up to a time, and goes on from there at a rate. */
@@ -138,7 +117,7 @@ final class FoundFlow {
         carriedL += e.rateLMin() * minutes;
         carriedSe = StrictMath.hypot(carriedSe, e.litresSe() * StrictMath.min(1, minutes / (nowMin - e.onsetMin())));
         prior = new Prior(untilMin, 0, 0, rateLMin, 0.3);
-        guess = new double[] {rateLMin, StrictMath.abs(rateLMin) * 0.3};
+        search = Search.of(prior);
     }
 
     /** Somebody has turned the valve: the last minutes run at another rate, but run. */
@@ -176,17 +155,19 @@ final class FoundFlow {
                         && slow.changeOfHoursL(minutes) / shownL < LEFT_OF_CLAIM;
     }
 
-    /** Whether it was over by the last look already, so that its last figures have been heard. */
-    boolean over() {
-        boolean before = over;
-        Estimate e = known;
-        over = e != null && dry;
-        return before;
+    /** From here on its end is told, if the last look found one. */
+    void tellEnd() {
+        endTold = dry;
     }
 
-    /** When it ended; NaN while it is not known to have. */
+    /** Whether its end has been told, so that its last figures have been heard. */
+    boolean endTold() {
+        return endTold;
+    }
+
+    /** When it ended, once that is told; else NaN. */
     double endMin() {
-        return over && known != null ? known.endMin() : Double.NaN;
+        return endTold && known != null ? known.endMin() : Double.NaN;
     }
 
     /** Signed. */
@@ -215,6 +196,17 @@ final class FoundFlow {
     double litresSe(double nowMin) {
         Estimate e = known;
         return e == null ? rateSeLMin() * (nowMin - onsetMin) : StrictMath.hypot(carriedSe, e.litresSe());
+    }
+
+    /** What it was, by so late at most; its error with that of one volume, L. */
+    Past until(double nowMin, double noiseL) {
+        double end = endMin();
+        return new Past(
+                onsetMin,
+                Double.isNaN(end) ? nowMin : end,
+                litres(nowMin),
+                StrictMath.hypot(litresSe(nowMin), noiseL),
+                rateLMin());
     }
 
     double onsetMin() {

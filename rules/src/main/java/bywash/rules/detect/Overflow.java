@@ -6,19 +6,22 @@ final class Overflow {
     /** So long after it stood at its overflow a vessel's mean level tells nothing of what came in. */
     private static final double FORGOTTEN_MIN = 120;
 
-    private double atL = Double.POSITIVE_INFINITY;
+    private final double brimL;
     private double lastMin = -1e9;
 
-    /** It overflows at so many litres. */
-    void at(double litres) {
-        atL = litres;
+    /** @param brimL it overflows at so many litres; infinite where it never does */
+    Overflow(double brimL) {
+        this.brimL = brimL;
     }
 
-    /** Whether a volume stands at the overflow, which is remembered. */
-    boolean reached(double tMin, double volumeL, double noiseL) {
-        boolean reached = volumeL > atL - SIGMAS * noiseL;
-        lastMin = reached ? tMin : lastMin;
-        return reached;
+    /** Whether a volume is at the overflow, within its noise. */
+    boolean at(double volumeL, double noiseL) {
+        return volumeL > brimL - SIGMAS * noiseL;
+    }
+
+    /** It was seen to stand there. */
+    void stoodThere(double tMin) {
+        lastMin = tMin;
     }
 
     /** Whether it stood there lately. */

@@ -2,7 +2,6 @@ package bywash.rules.detect;
 
 import bywash.rules.detect.RecentVolumes.Point;
 import java.util.ArrayDeque;
-import java.util.function.Consumer;
 
 /**
  * Cuts volumes into fill phases where the level turned, and hands what lies inside them to those who read slopes and keep
@@ -26,23 +25,28 @@ final class PhaseFeed {
     private final RecentVolumes recent;
     private final double everyMin;
     private final boolean siphons;
-    private final Consumer<Point> inside;
+    private final FlowHistory history;
     private final ArrayDeque<Point> pending = new ArrayDeque<>();
     private double fedMin = Double.NaN;
     private double offsetL;
 
-    /** What holds while a volume is taken: noise, whether the pump runs, and whether to keep what was learned. */
-    record Now(double noiseL, boolean pumpRuns, boolean hold) {}
+    /**
+     * What holds while a volume is taken.
+     *
+     * @param hold whether to keep what was learned
+     * @param knownLMin what is known to flow, so that drains still stand out of it
+     */
+    record Now(double noiseL, boolean pumpRuns, boolean hold, double knownLMin) {}
 
-    /** Who reads slopes, who keeps the books, and who else takes each volume inside a phase. */
-    record Readers(FillPhase fill, RampGlr glr, BedBook book, DrainWatch drains, Consumer<Point> inside) {}
+    /** Who reads slopes, who keeps the books, and who keeps each volume inside a phase. */
+    record Readers(FillPhase fill, RampGlr glr, BedBook book, DrainWatch drains, FlowHistory history) {}
 
     PhaseFeed(Readers readers, RecentVolumes recent, double everyMin) {
         this.fill = readers.fill();
         this.glr = readers.glr();
         this.book = readers.book();
         this.drains = readers.drains();
-        this.inside = readers.inside();
+        this.history = readers.history();
         this.recent = recent;
         this.everyMin = everyMin;
         this.siphons = fill.siphons();
@@ -53,11 +57,28 @@ final class PhaseFeed {
         pending.clear();
         fill.ended(now.noiseL(), now.hold());
         glr.restart();
+        history.restart();
         fedMin = Double.NaN;
     }
 
+    /** The last volume: inside a fill phase, or one that shows a drain. */
+    void take(Point p, Now now) {
+        double lookBack = fill.lookBackMin(now.noiseL());
+        Point earlier = recent.earlier(lookBack);
+        if (earlier != null) {
+            double minutes = p.tMin() - earlier.tMin();
+            double rise = p.volumeL() - earlier.volumeL();
+            fill.rough(rise / minutes);
+            if (now.pumpRuns() && fill.draining(rise - now.knownLMin() * minutes, minutes, now.noiseL())) {
+                drain(p, earlier, now);
+                return;
+            }
+        }
+        fill(p, lookBack, now);
+    }
+
     /** A drain is seen at {@code p}, against {@code earlier}. */
-    void drain(Point p, Point earlier, Now now) {
+    private void drain(Point p, Point earlier, Now now) {
         if (!drains.running()) {
             Point lowest = recent.lowest(earlier.tMin() - everyMin, fill.turnLMin());
             Point from = lowest == null ? earlier : lowest;
@@ -81,7 +102,7 @@ final class PhaseFeed {
     }
 
     /** No drain is seen at {@code p}; drains are looked for over {@code lookBack} minutes. */
-    void fill(Point p, double lookBack, Now now) {
+    private void fill(Point p, double lookBack, Now now) {
         if (!drains.running()) {
             pending.addLast(p);
         } else if (p.tMin() - drains.endMin() > StrictMath.max(SURELY_OVER_MIN, SAMPLES * everyMin)) {
@@ -107,7 +128,7 @@ final class PhaseFeed {
             offsetL += slope * (p.tMin() - fedMin);
         }
         fedMin = p.tMin();
-        inside.accept(p);
+        history.addBelowBrim(p.tMin(), p.volumeL(), now.noiseL());
         if (now.pumpRuns()) {
             fill.inside(p.tMin(), p.volumeL());
             if (fill.learned()) {

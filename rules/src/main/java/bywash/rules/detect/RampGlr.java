@@ -58,7 +58,6 @@ final class RampGlr {
     private final double walkVarPerMin;
     private final double spacingMin;
     private final ArrayDeque<Candidate> candidates = new ArrayDeque<>();
-    private @Nullable Candidate kept;
     private double level = Double.NaN;
     private double variance;
     private double lastMin;
@@ -105,19 +104,16 @@ final class RampGlr {
         double spread = variance + noiseVar;
         double gain = variance / spread;
         double innovation = volumeL - level;
-        innovation = bounded(innovation, StrictMath.sqrt(spread));
+        innovation = believed(innovation, StrictMath.sqrt(spread));
         level += gain * innovation;
         variance *= 1 - gain;
         for (Candidate c : candidates) {
             score(c, tMin, innovation, spread, gain);
         }
-        if (kept != null && !candidates.contains(kept)) {
-            score(kept, tMin, innovation, spread, gain);
-        }
     }
 
     /** A few odd samples count for little; {@value #BELIEVED} in a row on one side are believed whole. */
-    private double bounded(double innovation, double sd) {
+    private double believed(double innovation, double sd) {
         double clip = CLIP_SIGMAS * sd;
         if (StrictMath.abs(innovation) <= clip) {
             clipped = 0;
@@ -142,9 +138,6 @@ final class RampGlr {
         for (Candidate c : candidates) {
             c.response = tMin - c.onsetMin;
         }
-        if (kept != null) {
-            kept.response = tMin - kept.onsetMin;
-        }
     }
 
     /** Forgets the level, keeps the candidates. */
@@ -158,13 +151,7 @@ final class RampGlr {
         restart();
         changed();
         candidates.clear();
-        kept = null;
         nextOnsetMin = Double.NEGATIVE_INFINITY;
-    }
-
-    /** Keeps a candidate alive when it would be thinned away. */
-    void keep(Candidate candidate) {
-        kept = candidate;
     }
 
     /** Starts a slope of its own at this moment; the {@value #MOST_FITS} youngest are kept up. */

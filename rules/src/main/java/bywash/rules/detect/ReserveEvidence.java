@@ -35,7 +35,7 @@ record ReserveEvidence(double missingLMin, double seLMin, String words) {
 
     private static ReserveEvidence resting(String reserve, VesselFlow flow, double onsetMin) {
         boolean out = flow.motion() == Motion.OUT;
-        Candidate c = flow.since(onsetMin);
+        Candidate c = flow.views().since(onsetMin);
         if (!out && (c == null || !Double.isFinite(c.seLMin()))) {
             return new ReserveEvidence(Double.NaN, Double.NaN, reserve + " has not been watched for long enough");
         }

@@ -35,7 +35,7 @@ final class SpikeGuard {
         if (!Double.isNaN(newer) && tMin <= newerMin) {
             return false;
         }
-        if (odd(tMin, volumeL)) {
+        if (leaveOut(tMin, volumeL)) {
             return false;
         }
         boolean ready = !Double.isNaN(older);
@@ -54,8 +54,8 @@ final class SpikeGuard {
         return ready;
     }
 
-    /** Farther off than water moves: left out, unless it stays so for {@value #ODD_IN_A_ROW} samples. */
-    private boolean odd(double tMin, double volumeL) {
+    /** Counts a sample farther off than water moves, to be left out unless it stays so for {@value #ODD_IN_A_ROW} of them. */
+    private boolean leaveOut(double tMin, double volumeL) {
         if (samples < LEAST_SAMPLES || Double.isNaN(newer)) {
             return false;
         }

@@ -16,6 +16,12 @@ record Stretch(double q0, double q1, double q2, double slope, double reach, doub
     /** What is usual: slope (L/min), its spread from stretch to stretch, noise of one sample (L). */
     record Usual(double slopeLMin, double spreadLMin, double noiseL) {}
 
+    /** A stretch by itself, whatever flows. */
+    static Stretch level(FlowHistory history, Bounds b, Usual usual) {
+        return of(history, b, b.endMin() + 1, b.endMin() + 1, usual);
+    }
+
+    /** Of a flow between two times. */
     static Stretch of(FlowHistory history, Bounds b, double fromMin, double toMin, Usual usual) {
         double n = 0;
         double meanT = 0;

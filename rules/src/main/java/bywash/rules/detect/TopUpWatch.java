@@ -67,16 +67,16 @@ final class TopUpWatch {
         this.entry = entry;
         this.startMin = startMin;
         this.target = target;
-        boolean metered = reserve != null && !Double.isNaN(reserve.volumeL());
+        boolean metered = reserve != null && !Double.isNaN(reserve.views().volumeL());
         this.reserve = metered ? reserve : null;
         this.meter = this.reserve == null ? target : this.reserve;
         target.planned(true);
-        this.startL = meter.recentL();
-        this.measured = target.mark(startMin);
+        this.startL = meter.views().recentL();
+        this.measured = target.views().mark(startMin);
         if (this.reserve != null) {
             this.reserve.planned(true);
         }
-        this.lately = meter.mark(startMin);
+        this.lately = meter.views().mark(startMin);
     }
 
     String vessel() {
@@ -95,7 +95,7 @@ final class TopUpWatch {
         return endedAt != null;
     }
 
-    double startMin() {
+    double sinceMin() {
         return ended() ? endMin : startMin;
     }
 
@@ -160,10 +160,10 @@ final class TopUpWatch {
             line = Line.CHECKING;
             words = "";
             target.planned(false);
-            measured = target.mark(tMin + SETTLE_MIN);
+            measured = target.views().mark(tMin + SETTLE_MIN);
             if (reserve != null) {
                 reserve.planned(false);
-                reserveRate = reserve.mark(tMin + SETTLE_MIN);
+                reserveRate = reserve.views().mark(tMin + SETTLE_MIN);
             }
         }
     }
@@ -180,11 +180,12 @@ final class TopUpWatch {
     private void running(double nowMin) {
         double elapsed = nowMin - startMin;
         if (reserve != null) {
-            enteredL = StrictMath.max(0, startL - reserve.volumeL());
-            enteredSeL = 1.2 * reserve.noiseL();
+            enteredL = StrictMath.max(0, startL - reserve.views().volumeL());
+            enteredSeL = 1.2 * reserve.views().noiseL();
         } else if (line != Line.IDLE) {
             enteredL = StrictMath.max(0, measured.rateLMin()) * elapsed;
-            enteredSeL = finite(StrictMath.hypot(measured.seLMin(), target.standingSdLMin()) * elapsed);
+            enteredSeL =
+                    finite(StrictMath.hypot(measured.seLMin(), target.views().standingSdLMin()) * elapsed);
         }
         double planned = entry.volumeL();
         boolean past = enteredL - 3 * enteredSeL > planned * 1.1 + 3;
@@ -202,7 +203,7 @@ final class TopUpWatch {
         line = idle ? Line.IDLE : past || late ? Line.OVERRUN : Line.RUNNING;
         words = idle ? idleWords(elapsed) : "";
         if (nowMin - lately.onsetMin() > LOOK_MIN) {
-            lately = meter.markAnew(lately, nowMin);
+            lately = meter.views().markAnew(lately, nowMin);
         }
     }
 
@@ -221,14 +222,18 @@ final class TopUpWatch {
         double least = 0.1 + 0.2 * StrictMath.min(plannedLMin(), 10);
         return nowMin - lately.onsetMin() > STOPPED_AFTER_MIN
                 && enteredL > 0.25 * entry.volumeL()
-                && inward(lately) + 2 * StrictMath.hypot(lately.seLMin(), meter.standingSdLMin()) < least;
+                && inward(lately)
+                                + 2
+                                        * StrictMath.hypot(
+                                                lately.seLMin(), meter.views().standingSdLMin())
+                        < least;
     }
 
     /** More than was planned is never taken for the top-up going on. */
     private boolean flowsAgain() {
         double rate = inward(lately);
         return rate > OPEN_L_MIN
-                && rate > 4.5 * StrictMath.hypot(lately.seLMin(), meter.standingSdLMin())
+                && rate > 4.5 * StrictMath.hypot(lately.seLMin(), meter.views().standingSdLMin())
                 && (reserve != null || enteredL < 0.9 * entry.volumeL());
     }
 
@@ -249,10 +254,12 @@ final class TopUpWatch {
         double since = nowMin - endMin;
         SlopeFit c = surest();
         double rate = inward(c);
-        double se = c == reserveRate ? c.seLMin() : StrictMath.hypot(c.seLMin(), 0.5 * target.standingSdLMin());
+        double se = c == reserveRate
+                ? c.seLMin()
+                : StrictMath.hypot(c.seLMin(), 0.5 * target.views().standingSdLMin());
         if (reserve != null && since > SETTLE_MIN && since < 3 * SETTLE_MIN) { // the hose has run empty
-            enteredL = StrictMath.max(0, startL - reserve.recentL());
-            enteredSeL = 0.8 * reserve.noiseL();
+            enteredL = StrictMath.max(0, startL - reserve.views().recentL());
+            enteredSeL = 0.8 * reserve.views().noiseL();
         }
         if (since > 2 && rate > OPEN_L_MIN && rate > 4.5 * se) {
             line = Line.OPEN;

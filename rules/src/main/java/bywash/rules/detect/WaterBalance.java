@@ -55,8 +55,9 @@ public final class WaterBalance {
                 double brimL = vessel.shape()
                         .volumeL(StrictMath.min(
                                 vessel.overflowMm(), vessel.shape().heightMm()));
-                VesselFlow flow = new VesselFlow(noiseL, sump ? hold : Hold.NONE, every, sump ? pump : Pump.NONE);
-                flows.put(vessel.id(), flow.brim(brimL));
+                flows.put(
+                        vessel.id(),
+                        new VesselFlow(noiseL, sump ? hold : Hold.NONE, every, sump ? pump : Pump.NONE, brimL));
             }
         }
         this.words = new FindingWords(site, flows);
@@ -72,7 +73,7 @@ public final class WaterBalance {
         VesselFlow flow = flows.get(vessel);
         Vessel known = site.vessel(vessel).orElse(null);
         if (flow != null && known != null && known.shape() != null) {
-            flow.level(minutes(at), known.shape().volumeL(depthMm));
+            flow.level(heard(at), known.shape().volumeL(depthMm));
         }
     }
 
@@ -81,7 +82,7 @@ public final class WaterBalance {
         for (Vessel sump : site.vessels(VesselRole.SUMP)) {
             VesselFlow flow = flows.get(sump.id());
             if (flow != null) {
-                flow.pump(minutes(at), on);
+                flow.pump(heard(at), on);
             }
         }
     }
@@ -90,14 +91,14 @@ public final class WaterBalance {
     public void topUpStarted(OperatorEntry.TopUpStart entry) {
         VesselFlow target = flows.get(entry.vessel());
         if (target != null) {
-            topUp = new TopUpWatch(entry, minutes(entry.at()), target, flows.get(entry.source()));
+            topUp = new TopUpWatch(entry, heard(entry.at()), target, flows.get(entry.source()));
         }
     }
 
     /** The grower says the line is shut; from here on it must be. */
     public void topUpEnded(OperatorEntry.TopUpEnd entry) {
         if (topUp != null && topUp.vessel().equals(entry.vessel())) {
-            topUp.end(entry.at(), minutes(entry.at()));
+            topUp.end(entry.at(), heard(entry.at()));
         }
     }
 
@@ -106,14 +107,14 @@ public final class WaterBalance {
         VesselFlow flow = flows.get(entry.vessel());
         if (flow != null) {
             flow.rebase();
-            book.filling(entry.vessel(), minutes(entry.at()), entry.volumeL());
+            book.filling(entry.vessel(), heard(entry.at()), entry.volumeL());
         }
     }
 
     /** Event time reached {@code at}; decisions are made here. */
     public void tick(Instant at) {
         now = at;
-        double nowMin = minutes(at);
+        double nowMin = heard(at);
         for (VesselFlow flow : flows.values()) {
             flow.decide(nowMin);
         }
@@ -126,7 +127,7 @@ public final class WaterBalance {
     /** The hourly balance of each vessel with a level probe and of all together; empty before the first tick. */
     public List<BalanceLine> lines() {
         Instant start = origin;
-        return now == null || start == null ? List.of() : book.lines(start, minutes(now));
+        return now == null || start == null ? List.of() : book.lines(start, minutes(start, now));
     }
 
     /** What is known of a vessel; null where it has no level probe or no tick has come. */
@@ -138,10 +139,10 @@ public final class WaterBalance {
             return null;
         }
         Vessel known = site.vessel(vessel).orElseThrow();
-        double nowMin = minutes(at);
-        double silence = nowMin - flow.lastMin();
+        double nowMin = minutes(start, at);
+        double silence = nowMin - flow.views().lastMin();
         double limit = silenceMin.getOrDefault(vessel, 1.0);
-        if (Double.isNaN(flow.lastMin()) || silence > limit) {
+        if (Double.isNaN(flow.views().lastMin()) || silence > limit) {
             return words.blind(vessel, silence);
         }
         TopUpWatch watch = topUp;
@@ -187,10 +188,13 @@ public final class WaterBalance {
         return topUp == null ? null : topUp.view();
     }
 
-    private double minutes(Instant at) {
-        if (origin == null) {
-            origin = at;
-        }
-        return Duration.between(origin, at).toMillis() / 60_000.0;
+    /** An event's minute; the first event's is 0. */
+    private double heard(Instant at) {
+        origin = origin == null ? at : origin;
+        return minutes(origin, at);
+    }
+
+    private static double minutes(Instant start, Instant at) {
+        return Duration.between(start, at).toMillis() / 60_000.0;
     }
 }

@@ -13,7 +13,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class FlowAcrossGapsTest {
     private static final double LEARNED_MIN = 480;
 
-    private final VesselFlow flow = new VesselFlow(1.5, new Hold(3, 300, 75), Duration.ofSeconds(10), Pump.TOLD);
+    private final VesselFlow flow =
+            new VesselFlow(1.5, new Hold(3, 300, 75), Duration.ofSeconds(10), Pump.TOLD, Double.POSITIVE_INFINITY);
 
     private static KnownSump sump(long seed) {
         return new KnownSump(new double[] {6.5, 7.5, 5.5}, new double[] {70, 85, 60}, seed);

@@ -10,7 +10,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class VesselFlowBedsTest {
     private final KnownSump sump = new KnownSump(new double[] {6.5, 7.5}, new double[] {70, 85}, 3);
-    private final VesselFlow flow = new VesselFlow(1.5, new Hold(2, 220, 75), Duration.ofSeconds(10), Pump.TOLD);
+    private final VesselFlow flow =
+            new VesselFlow(1.5, new Hold(2, 220, 75), Duration.ofSeconds(10), Pump.TOLD, Double.POSITIVE_INFINITY);
     private long second;
 
     private void run(double untilMin) {
@@ -78,11 +79,11 @@ class VesselFlowBedsTest {
     @Test
     void saysWhatCanBeFoundMeanwhileAndLearnsToFindLess() {
         run(20);
-        double first = flow.findsLMin(30);
+        double first = flow.views().findsLMin(30);
         run(100);
-        double hour = flow.findsLMin(30);
+        double hour = flow.views().findsLMin(30);
         run(480);
-        double learned = flow.findsLMin(30);
+        double learned = flow.views().findsLMin(30);
         assertTrue(first > 5 && first > hour && hour > learned, first + " " + hour + " " + learned);
         sump.inflowLMin = 1.2 * learned;
         assertTrue(found(480, 30, Motion.IN) <= 30, "not found at " + sump.inflowLMin);
@@ -91,7 +92,7 @@ class VesselFlowBedsTest {
     @Test
     void whatItSaysCanBeFoundAfterAnHourIsFound() {
         run(60);
-        sump.inflowLMin = 1.2 * flow.findsLMin(30);
+        sump.inflowLMin = 1.2 * flow.views().findsLMin(30);
         assertTrue(found(60, 30, Motion.IN) <= 30, "not found at " + sump.inflowLMin);
     }
 
@@ -99,7 +100,7 @@ class VesselFlowBedsTest {
     void whileOnlyTheBedsSizeIsKnownAFlowOfThatMuchIsFound() {
         run(15);
         assertEquals(Motion.LEARNING, flow.motion());
-        sump.inflowLMin = 1.2 * flow.findsLMin(30);
+        sump.inflowLMin = 1.2 * flow.views().findsLMin(30);
         assertTrue(found(15, 30, Motion.IN) <= 30, "not found at " + sump.inflowLMin);
     }
 }

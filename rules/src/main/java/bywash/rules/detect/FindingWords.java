@@ -74,10 +74,11 @@ final class FindingWords {
                 flow.rateSeLMin(),
                 flow.movedL(nowMin),
                 flow.movedSeL(nowMin),
+                0,
                 at(start, flow.onsetMin()),
                 over ? at(start, flow.endMin()) : null,
                 source.id(),
-                over ? null : overflowAt(vessel, flow, rate, start, nowMin),
+                over ? null : overflowAt(vessel, flow, Comes.on(rate), start, nowMin),
                 over ? null : dryAt(flow, rate, start, nowMin),
                 why.strip());
     }
@@ -89,23 +90,37 @@ final class FindingWords {
         double litres = watch.ended() ? watch.openL(nowMin) : watch.enteredL();
         double se = watch.ended() ? watch.openSeL(nowMin) : watch.enteredSeL();
         VesselFlow flow = flows.get(vessel.id());
-        Instant overflowAt = flow == null || !target ? null : overflowAt(vessel, flow, rate, start, nowMin);
-        String why = watch.ended()
-                ? "The top-up was ended; the balance checks that the line is shut. " + watch.words()
-                : Sentence.of(
-                        "Declared top-up: %s of %.0f L.", Spread.of(litres, se).words(), watch.plannedL());
-        return new FlowFinding(
+        Instant overflowAt = flow == null || !target
+                ? null
+                : overflowAt(vessel, flow, new Comes(rate, watch.toComeL()), start, nowMin);
+        double declaredL = watch.line() == TopUpWatch.Line.OVERRUN ? watch.plannedL() : 0;
+        FlowFinding finding = new FlowFinding(
                 vessel.id(),
                 verdict,
                 sign * rate,
                 finite(watch.rateSeLMin()),
                 sign * litres,
                 se,
+                sign * declaredL,
                 at(start, watch.sinceMin()),
+                null,
                 watch.source(),
                 overflowAt,
                 null,
-                why.strip());
+                "");
+        return finding.because(why(watch, finding));
+    }
+
+    private static String why(TopUpWatch watch, FlowFinding finding) {
+        if (watch.ended()) {
+            return ("The top-up was ended; the balance checks that the line is shut. " + watch.words()).strip();
+        }
+        String came = finding.moved().words();
+        return finding.ranOver()
+                ? Sentence.of(
+                        "Declared: %.0f L. Came in: %s, %s of them more than declared.",
+                        watch.plannedL(), came, finding.beyond().words())
+                : Sentence.of("Declared top-up: %s of %.0f L.", came, watch.plannedL());
     }
 
     private static double finite(double value) {
@@ -159,16 +174,23 @@ final class FindingWords {
         return standardErrors > CERTAIN_SES ? "certainly" : standardErrors > SURE_SES ? "very likely" : "likely";
     }
 
+    /** Water that comes at a rate, L/min, up to so many litres. */
+    private record Comes(double rateLMin, double mostL) {
+        static Comes on(double rateLMin) {
+            return new Comes(rateLMin, Double.POSITIVE_INFINITY);
+        }
+    }
+
     private static @Nullable Instant overflowAt(
-            Vessel vessel, VesselFlow flow, double rate, Instant start, double nowMin) {
-        if (rate <= 0.05 || vessel.shape() == null) {
+            Vessel vessel, VesselFlow flow, Comes comes, Instant start, double nowMin) {
+        if (comes.rateLMin() <= 0.05 || vessel.shape() == null) {
             return null;
         }
         double room = vessel.shape()
                         .volumeL(StrictMath.min(
                                 vessel.overflowMm(), vessel.shape().heightMm()))
                 - flow.highL(nowMin);
-        return at(start, nowMin + StrictMath.max(0, room) / rate);
+        return room > comes.mostL() ? null : at(start, nowMin + StrictMath.max(0, room) / comes.rateLMin());
     }
 
     private static @Nullable Instant dryAt(VesselFlow flow, double rate, Instant start, double nowMin) {

@@ -10,10 +10,12 @@ import org.jspecify.annotations.Nullable;
  * @param verdict the decision
  * @param rateLMin positive into the vessel, negative out of it
  * @param volumeL since {@code since}, positive in
+ * @param declaredL how much of {@code volumeL} was declared, of a release that ran past its volume; 0 where all or none
+ *     of it was
  * @param since estimated onset; null while quiet
  * @param until when it ended, told once at its end; null while it runs
  * @param source words for where it comes from: a reserve's id, {@code outside} or {@code unknown}
- * @param overflowAt when the vessel overflows at this rate; null when it does not
+ * @param overflowAt when the vessel overflows at this rate; null when it does not, or when a declared release ends sooner
  * @param dryAt when it runs dry at this rate; null when it does not
  * @param why evidence in words
  */
@@ -24,6 +26,7 @@ public record FlowFinding(
         double rateSeLMin,
         double volumeL,
         double volumeSeL,
+        double declaredL,
         @Nullable Instant since,
         @Nullable Instant until,
         String source,
@@ -31,7 +34,7 @@ public record FlowFinding(
         @Nullable Instant dryAt,
         String why) {
 
-    /** Of water that still runs, or of none. */
+    /** Of water that still runs, or of none, all or nothing of it declared. */
     public FlowFinding(
             String vessel,
             Verdict verdict,
@@ -44,12 +47,40 @@ public record FlowFinding(
             @Nullable Instant overflowAt,
             @Nullable Instant dryAt,
             String why) {
-        this(vessel, verdict, rateLMin, rateSeLMin, volumeL, volumeSeL, since, null, source, overflowAt, dryAt, why);
+        this(vessel, verdict, rateLMin, rateSeLMin, volumeL, volumeSeL, 0, since, null, source, overflowAt, dryAt, why);
+    }
+
+    /** The same, with its evidence in words. */
+    FlowFinding because(String words) {
+        return new FlowFinding(
+                vessel,
+                verdict,
+                rateLMin,
+                rateSeLMin,
+                volumeL,
+                volumeSeL,
+                declaredL,
+                since,
+                until,
+                source,
+                overflowAt,
+                dryAt,
+                words);
     }
 
     /** Litres moved either way, as a range of two standard errors. */
     public Spread moved() {
         return Spread.of(volumeL, volumeSeL);
+    }
+
+    /** Whether more than was declared has come of a release. */
+    public boolean ranOver() {
+        return declaredL != 0;
+    }
+
+    /** Litres beyond what was declared, either way, as a range of two standard errors. */
+    public Spread beyond() {
+        return Spread.of(StrictMath.max(0, StrictMath.abs(volumeL) - StrictMath.abs(declaredL)), volumeSeL);
     }
 
     /** The decision. */

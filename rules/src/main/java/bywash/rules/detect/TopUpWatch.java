@@ -22,7 +22,6 @@ final class TopUpWatch {
 
     private static final double NOTHING_AFTER_MIN = 3;
     private static final double STOPPED_AFTER_MIN = 4;
-    private static final double LOOK_MIN = 8;
 
     /** What the watch says of the line. */
     enum Line {
@@ -44,19 +43,11 @@ final class TopUpWatch {
     }
 
     private final TopUpStart entry;
-    private final VesselFlow target;
-    private final @Nullable VesselFlow reserve;
-    private final VesselFlow meter;
+    private final ReleaseMeter meter;
     private final double startMin;
-    private final double startL;
-    private SlopeFit measured;
-    private @Nullable SlopeFit reserveRate;
-    private SlopeFit lately;
     private @Nullable Instant endedAt;
     private double endMin = Double.NaN;
     private double openUntilMin = Double.NEGATIVE_INFINITY;
-    private double enteredL;
-    private double enteredSeL;
     private Line line = Line.RUNNING;
     /** As {@link TopUp#line} and {@link TopUp#came}. */
     private String words = "";
@@ -66,17 +57,7 @@ final class TopUpWatch {
     TopUpWatch(TopUpStart entry, double startMin, VesselFlow target, @Nullable VesselFlow reserve) {
         this.entry = entry;
         this.startMin = startMin;
-        this.target = target;
-        boolean metered = reserve != null && !Double.isNaN(reserve.views().volumeL());
-        this.reserve = metered ? reserve : null;
-        this.meter = this.reserve == null ? target : this.reserve;
-        target.planned(true);
-        this.startL = meter.views().recentL();
-        this.measured = target.views().mark(startMin);
-        if (this.reserve != null) {
-            this.reserve.planned(true);
-        }
-        this.lately = meter.views().mark(startMin);
+        this.meter = new ReleaseMeter(target, reserve, startMin);
     }
 
     String vessel() {
@@ -104,11 +85,11 @@ final class TopUpWatch {
     }
 
     double enteredL() {
-        return enteredL;
+        return meter.enteredL();
     }
 
     double enteredSeL() {
-        return enteredSeL;
+        return meter.enteredSeL();
     }
 
     String words() {
@@ -117,16 +98,16 @@ final class TopUpWatch {
 
     /** One standard error of what is booked of it for a vessel, L; 0 for others. */
     double bookedSeL(String vessel) {
-        return vessel.equals(vessel()) || vessel.equals(source()) ? enteredSeL : 0;
+        return vessel.equals(vessel()) || vessel.equals(source()) ? enteredSeL() : 0;
     }
 
     /** L/min, positive into the vessel. */
     double rateLMin() {
-        return line == Line.OPEN ? StrictMath.abs(meter.rateLMin()) : inward(surest());
+        return line == Line.OPEN ? StrictMath.abs(meter.followed().rateLMin()) : meter.rateLMin();
     }
 
     double rateSeLMin() {
-        return line == Line.OPEN ? meter.rateSeLMin() : surest().seLMin();
+        return line == Line.OPEN ? meter.followed().rateSeLMin() : meter.rateSeLMin();
     }
 
     /** Whether what moved between two minutes is water of this line, which ran on after the end. */
@@ -136,20 +117,11 @@ final class TopUpWatch {
 
     /** Litres since the end, of a line that is open. */
     double openL(double nowMin) {
-        return line == Line.OPEN ? StrictMath.abs(meter.movedL(nowMin)) : 0;
+        return line == Line.OPEN ? StrictMath.abs(meter.followed().movedL(nowMin)) : 0;
     }
 
     double openSeL(double nowMin) {
-        return line == Line.OPEN ? meter.movedSeL(nowMin) : 0;
-    }
-
-    private SlopeFit surest() {
-        SlopeFit byReserve = reserveRate;
-        return byReserve != null && byReserve.seLMin() < measured.seLMin() ? byReserve : measured;
-    }
-
-    private double inward(SlopeFit fit) {
-        return fit == reserveRate || fit == lately && reserve != null ? -fit.rateLMin() : fit.rateLMin();
+        return line == Line.OPEN ? meter.followed().movedSeL(nowMin) : 0;
     }
 
     void end(Instant at, double tMin) {
@@ -159,12 +131,7 @@ final class TopUpWatch {
             endMin = tMin;
             line = Line.CHECKING;
             words = "";
-            target.planned(false);
-            measured = target.views().mark(tMin + SETTLE_MIN);
-            if (reserve != null) {
-                reserve.planned(false);
-                reserveRate = reserve.views().mark(tMin + SETTLE_MIN);
-            }
+            meter.ended(tMin + SETTLE_MIN);
         }
     }
 
@@ -179,38 +146,35 @@ final class TopUpWatch {
 
     private void running(double nowMin) {
         double elapsed = nowMin - startMin;
-        if (reserve != null) {
-            enteredL = StrictMath.max(0, startL - reserve.views().volumeL());
-            enteredSeL = 1.2 * reserve.views().noiseL();
-        } else if (line != Line.IDLE) {
-            enteredL = StrictMath.max(0, measured.rateLMin()) * elapsed;
-            enteredSeL =
-                    finite(StrictMath.hypot(measured.seLMin(), target.views().standingSdLMin()) * elapsed);
-        }
-        double planned = entry.volumeL();
-        boolean past = enteredL - 3 * enteredSeL > planned * 1.1 + 3;
-        boolean late = elapsed > minutes(entry.duration()) * 1.1 + 2 && enteredL > planned * 1.1 + 3;
-        boolean idle = nothing(elapsed) || stopped(nowMin);
-        if (line == Line.IDLE) {
-            idle = !flowsAgain();
-        }
+        meter.count(elapsed, line != Line.IDLE);
+        boolean past = enteredL() - 3 * enteredSeL() > mostL();
+        boolean late = elapsed > minutes(entry.duration()) * 1.1 + 2 && enteredL() > mostL();
+        boolean idle = line == Line.IDLE ? !flowsAgain(nowMin) : nothing(elapsed) || stopped(nowMin);
         if (idle != (line == Line.IDLE)) {
-            target.planned(!idle);
-            if (reserve != null) {
-                reserve.planned(!idle);
-            }
+            meter.planned(!idle);
         }
         line = idle ? Line.IDLE : past || late ? Line.OVERRUN : Line.RUNNING;
         words = idle ? idleWords(elapsed) : "";
-        if (nowMin - lately.onsetMin() > LOOK_MIN) {
-            lately = meter.views().markAnew(lately, nowMin);
-        }
+        meter.renew(nowMin);
+    }
+
+    /** What may still come, by its declaration and before it is said to run over, L; without end where it is undeclared. */
+    double toComeL() {
+        return switch (line) {
+            case RUNNING, IDLE -> StrictMath.max(0, mostL() - enteredL() + 2 * enteredSeL());
+            case CHECKING, SHUT -> 0;
+            case OVERRUN, OPEN -> Double.POSITIVE_INFINITY;
+        };
+    }
+
+    /** What comes beyond this is not taken for the declared volume any more, L. */
+    private double mostL() {
+        return entry.volumeL() * 1.1 + 3;
     }
 
     private boolean nothing(double elapsed) {
         double expected = plannedLMin() * StrictMath.min(elapsed, minutes(entry.duration()));
-        boolean known = reserve != null || Double.isFinite(measured.seLMin());
-        return known && elapsed > NOTHING_AFTER_MIN && enteredL + 2 * enteredSeL < NOTHING_SHARE * expected;
+        return meter.known() && elapsed > NOTHING_AFTER_MIN && enteredL() + 2 * enteredSeL() < NOTHING_SHARE * expected;
     }
 
     private double plannedLMin() {
@@ -220,31 +184,28 @@ final class TopUpWatch {
     /** Whether the last minutes show that nothing flows any more. */
     private boolean stopped(double nowMin) {
         double least = 0.1 + 0.2 * StrictMath.min(plannedLMin(), 10);
-        return nowMin - lately.onsetMin() > STOPPED_AFTER_MIN
-                && enteredL > 0.25 * entry.volumeL()
-                && inward(lately)
-                                + 2
-                                        * StrictMath.hypot(
-                                                lately.seLMin(), meter.views().standingSdLMin())
-                        < least;
+        Slope lately = meter.lately(nowMin);
+        return lately.minutes() > STOPPED_AFTER_MIN
+                && enteredL() > 0.25 * entry.volumeL()
+                && lately.rateLMin() + 2 * lately.seLMin() < least;
     }
 
     /** More than was planned is never taken for the top-up going on. */
-    private boolean flowsAgain() {
-        double rate = inward(lately);
-        return rate > OPEN_L_MIN
-                && rate > 4.5 * StrictMath.hypot(lately.seLMin(), meter.views().standingSdLMin())
-                && (reserve != null || enteredL < 0.9 * entry.volumeL());
+    private boolean flowsAgain(double nowMin) {
+        Slope lately = meter.lately(nowMin);
+        return lately.rateLMin() > OPEN_L_MIN
+                && lately.rateLMin() > 4.5 * lately.seLMin()
+                && (meter.byReserve() || enteredL() < 0.9 * entry.volumeL());
     }
 
     private String idleWords(double elapsed) {
-        String litres = Spread.of(enteredL, enteredSeL).words();
-        if (enteredL < NOTHING_SHARE * entry.volumeL()) {
+        String litres = Spread.of(enteredL(), enteredSeL()).words();
+        if (enteredL() < NOTHING_SHARE * entry.volumeL()) {
             return Sentence.of(
                     "Nothing comes: %s in %.0f min. Is the valve open, the hose kinked, the source empty",
                     litres, elapsed);
         }
-        return enteredL < 0.9 * entry.volumeL() - 2 * enteredSeL
+        return enteredL() < 0.9 * entry.volumeL() - 2 * enteredSeL()
                 ? "It has stopped before its volume: " + litres
                         + " came. Is the source empty, the valve shut? End it (e)"
                 : "It has stopped by itself: " + litres + " came. End it (e), so that the line is checked";
@@ -252,41 +213,45 @@ final class TopUpWatch {
 
     private void checking(double nowMin) {
         double since = nowMin - endMin;
-        SlopeFit c = surest();
-        double rate = inward(c);
-        double se = c == reserveRate
-                ? c.seLMin()
-                : StrictMath.hypot(c.seLMin(), 0.5 * target.views().standingSdLMin());
-        if (reserve != null && since > SETTLE_MIN && since < 3 * SETTLE_MIN) { // the hose has run empty
-            enteredL = StrictMath.max(0, startL - reserve.views().recentL());
-            enteredSeL = 0.8 * reserve.views().noiseL();
+        double rate = meter.rateLMin();
+        double se = meter.checkedSeLMin();
+        if (since > SETTLE_MIN && since < 3 * SETTLE_MIN) {
+            meter.countAll();
         }
         if (since > 2 && rate > OPEN_L_MIN && rate > 4.5 * se) {
             line = Line.OPEN;
             openUntilMin = Double.POSITIVE_INFINITY;
-            meter.follow(endMin, meter == target ? rate : -rate);
+            meter.follow(endMin, rate);
             words = Sentence.of("The line is not shut: %.1f +/- %.1f L/min still run", rate, 2 * se);
-        } else if (since > 4 && c.seLMin() < SURE_SE_L_MIN && (rate < 3 * se || rate < OPEN_L_MIN)) {
+        } else if (since > 4 && meter.rateSeLMin() < SURE_SE_L_MIN && (rate < 3 * se || rate < OPEN_L_MIN)) {
             line = Line.SHUT;
             words = Sentence.of("Line shut: %.1f +/- %.1f L/min over %.0f min", StrictMath.max(0, rate), 2 * se, since);
-            came = Spread.of(enteredL, enteredSeL).words() + " came in";
+            came = cameIn();
         } else if (since > GIVE_UP_MIN) {
             line = Line.SHUT;
             words = "Not confirmed by the balance: look at the line";
-            came = Spread.of(enteredL, enteredSeL).words() + " came in";
+            came = cameIn();
         }
+    }
+
+    private String cameIn() {
+        String all = Spread.of(enteredL(), enteredSeL()).words() + " came in";
+        double more = enteredL() - entry.volumeL();
+        return enteredL() - 3 * enteredSeL() > mostL()
+                ? all + ", " + Spread.of(more, enteredSeL()).words() + " of them more than declared"
+                : all;
     }
 
     /** The flow that was found after the end is followed like any other. */
     private void open(double nowMin) {
-        if (meter.motion() == Motion.IN || meter.motion() == Motion.OUT) {
+        if (meter.followed().motion() == Motion.IN || meter.followed().motion() == Motion.OUT) {
             words = Sentence.of("The line is not shut: %.1f +/- %.1f L/min still run", rateLMin(), 2 * rateSeLMin());
             return;
         }
-        PastFlows.Past after = meter.past();
+        PastFlows.Past after = meter.followed().past();
         line = Line.SHUT;
         openUntilMin = nowMin;
-        target.rebase();
+        meter.rebase();
         words = "Line shut after all";
         came = after == null ? "" : Spread.of(after.litres(), after.seL()).words() + " came after the end";
     }
@@ -299,14 +264,10 @@ final class TopUpWatch {
                 entry.duration(),
                 entry.at(),
                 endedAt,
-                enteredL,
-                enteredSeL,
+                enteredL(),
+                enteredSeL(),
                 words,
                 came);
-    }
-
-    private static double finite(double value) {
-        return Double.isFinite(value) ? value : 0;
     }
 
     private static double minutes(Duration duration) {

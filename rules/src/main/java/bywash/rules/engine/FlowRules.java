@@ -63,10 +63,17 @@ final class FlowRules {
             case UNPLANNED_LOSS ->
                 "Water is leaving " + vessel.id() + " unplanned: " + rate + ", " + litres + " so far"
                         + dry(vessel, f, at);
-            case LINE_NOT_SHUT -> "The line into " + vessel.id() + " is not shut: " + rate + ", " + litres + " so far";
+            case LINE_NOT_SHUT -> "The line into " + vessel.id() + " is not shut: " + rate + ", " + ranOn(f);
             default ->
                 "Water nobody declared is entering " + vessel.id() + from + ": " + rate + ", " + litres + " so far";
         };
+    }
+
+    /** What ran on after the end, or beyond what was declared. */
+    private static String ranOn(FlowFinding f) {
+        return f.ranOver()
+                ? f.beyond().words() + " beyond the " + Figures.of(f.declaredL(), 0) + " L declared"
+                : f.moved().words() + " so far";
     }
 
     private static String dry(Vessel vessel, FlowFinding f, Instant at) {
@@ -85,6 +92,9 @@ final class FlowRules {
         values.put("volume_l", Text.round(f.moved().likelyL(), 0));
         values.put("volume_low_l", Text.round(f.moved().lowL(), 0));
         values.put("volume_high_l", Text.round(f.moved().highL(), 0));
+        if (f.ranOver()) {
+            values.put("declared_l", Text.round(f.declaredL(), 0));
+        }
         values.put("since", Objects.toString(f.since(), ""));
         if (f.until() != null) {
             values.put("until", f.until().toString());

@@ -3,6 +3,7 @@ package bywash.rules.response;
 import bywash.rules.chlorine.Litres;
 import bywash.rules.chlorine.LitresKnown;
 import bywash.rules.detect.FlowFinding;
+import bywash.rules.text.Sentence;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.ArrayList;
@@ -37,7 +38,8 @@ final class WaterCount {
         boolean again = last != null && again(last, since, in, declared);
         Litres known = counts.computeIfAbsent(vessel, v -> new LitresKnown()).take(finding);
         Instant onset = again && last != null ? last.since() : since;
-        WaterRun run = new WaterRun(vessel, onset, in, known, finding.source(), declared);
+        WaterRun run =
+                new WaterRun(vessel, onset, in, known, finding.source(), declared, StrictMath.abs(finding.declaredL()));
         if (last != null && last.since().equals(onset)) {
             of.set(of.size() - 1, run);
         } else {
@@ -63,7 +65,7 @@ final class WaterCount {
     double unplannedL() {
         return runs().stream()
                 .filter(r -> !r.declared())
-                .mapToDouble(r -> r.in() ? r.litres().likelyL() : -r.litres().likelyL())
+                .mapToDouble(r -> StrictMath.max(0, r.litres().likelyL() - r.declaredL()) * (r.in() ? 1 : -1))
                 .sum();
     }
 
@@ -81,6 +83,13 @@ final class WaterCount {
         }
     }
 
+    private static String declared(WaterRun run) {
+        if (run.declaredL() > 0) {
+            return Sentence.of(", %.0f L of them declared", run.declaredL());
+        }
+        return run.declared() ? ", as declared" : "";
+    }
+
     List<String> words(ZoneId zone) {
         List<String> words = new ArrayList<>();
         for (WaterRun run : runs()) {
@@ -93,7 +102,7 @@ final class WaterCount {
                     run.litres().highL(),
                     run.in() ? "in" : "out",
                     SiteTime.words(run.since(), zone),
-                    run.declared() ? ", as declared" : "",
+                    declared(run),
                     run.in() && !run.source().isEmpty() ? ", from " + run.source() : ""));
         }
         return words;

@@ -3,9 +3,11 @@ package bywash.rules.detect;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bywash.rules.detect.FlowFinding.Verdict;
+import java.time.Duration;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
@@ -47,7 +49,42 @@ class TopUpEndsTest {
         assertTrue(after < 11, "after " + after);
         site.run(2);
         assertEquals(Verdict.LINE_NOT_SHUT, site.finding("sump").verdict());
-        assertEquals(site.sumpL - 400, site.finding("sump").volumeL(), 6);
+        FlowFinding f = site.finding("sump");
+        assertEquals(site.sumpL - 400, f.volumeL(), 6);
+        assertEquals(40, f.declaredL());
+        double more = site.sumpL - 440;
+        assertTrue(f.beyond().lowL() <= more && more <= f.beyond().highL(), more + " in " + f.beyond());
+        assertTrue(f.why().startsWith("Declared: 40 L. Came in: "), f.why());
+        assertTrue(f.why().endsWith(f.beyond().words() + " of them more than declared."), f.why());
+        assertEquals(-40, site.finding("reserve").declaredL());
+        site.release(0);
+        site.endTopUp();
+        site.run(12);
+        assertTrue(words().startsWith("Line shut: "), words());
+        assertTrue(words().endsWith(" L) of them more than declared"), words());
+    }
+
+    @Test
+    void whatWillBeInBeforeTheBrimIsReachedIsNoOverflowToCome() {
+        runsAsDeclared(60, 10, 6);
+        site.run(5);
+        assertEquals(Verdict.PLANNED, site.finding("sump").verdict());
+        assertNull(site.finding("sump").overflowAt());
+        site.run(8);
+        assertEquals(Verdict.LINE_NOT_SHUT, site.finding("sump").verdict());
+        assertNotNull(site.finding("sump").overflowAt(), "past its volume nothing says when it ends");
+    }
+
+    @Test
+    void aDeclaredVolumeThatDoesNotFitIsSaidToSpill() {
+        site.sumpL = 700;
+        site.run(30);
+        runsAsDeclared(200, 40, 5);
+        site.run(5);
+        FlowFinding f = site.finding("sump");
+        assertEquals(Verdict.PLANNED, f.verdict());
+        assertNotNull(f.overflowAt());
+        assertEquals(15, Duration.between(site.now(), f.overflowAt()).toSeconds() / 60.0, 2);
     }
 
     @Test

@@ -3,6 +3,7 @@ package bywash.tui.account;
 import bywash.rules.chlorine.Litres;
 import bywash.rules.detect.FlowFinding;
 import java.time.Instant;
+import java.util.stream.Stream;
 
 /**
  * Water that moved into or out of a vessel without a break.
@@ -13,6 +14,7 @@ import java.time.Instant;
  * @param litres with its range of two standard errors
  * @param source where it came from, in words; empty where not known
  * @param verdict what the balance last said of it
+ * @param declaredL how much of it was declared, of a release that ran over; else 0
  */
 public record FlowRun(
         String vessel,
@@ -21,7 +23,23 @@ public record FlowRun(
         boolean in,
         Litres litres,
         String source,
-        FlowFinding.Verdict verdict) {
+        FlowFinding.Verdict verdict,
+        double declaredL) {
+    /** What was declared of a release that ran over, and what was not; else itself. */
+    Stream<FlowRun> parts() {
+        if (declaredL == 0) {
+            return Stream.of(this);
+        }
+        Litres more = new Litres(beyond(litres.lowL()), beyond(litres.likelyL()), beyond(litres.highL()));
+        FlowRun planned =
+                new FlowRun(vessel, since, until, in, Litres.of(declaredL), source, FlowFinding.Verdict.PLANNED, 0);
+        return Stream.of(planned, new FlowRun(vessel, since, until, in, more, source, verdict, 0));
+    }
+
+    private double beyond(double all) {
+        return Math.max(0, all - declaredL);
+    }
+
     /** Whether the grower had declared it. */
     public boolean declared() {
         return verdict == FlowFinding.Verdict.PLANNED;

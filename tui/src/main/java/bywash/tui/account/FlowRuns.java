@@ -9,6 +9,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * Adds the findings of the balance up to runs: one whose onset lies in the last run brings it up to date, one that begins
@@ -48,7 +49,8 @@ final class FlowRuns {
                         finding.volumeL() > 0,
                         litres(finding, high),
                         finding.source(),
-                        finding.verdict()));
+                        finding.verdict(),
+                        Math.abs(finding.declaredL())));
     }
 
     /** The range holds all that was thought likely while it ran: the last fit of a flow that has ended is none better. */
@@ -58,10 +60,12 @@ final class FlowRuns {
         return new Litres(now.lowL(), now.likelyL(), Math.max(now.highL(), high));
     }
 
-    /** All runs, oldest first. */
+    /** All runs, oldest first; what ran over of a release as one of its own. */
     List<FlowRun> all() {
-        List<FlowRun> all = new ArrayList<>(done);
-        all.addAll(open.values());
+        List<FlowRun> all = new ArrayList<>();
+        Stream.concat(done.stream(), open.values().stream())
+                .flatMap(FlowRun::parts)
+                .forEach(all::add);
         all.sort(Comparator.comparing(FlowRun::since).thenComparing(FlowRun::vessel));
         return all;
     }

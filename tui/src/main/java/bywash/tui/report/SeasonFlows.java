@@ -26,6 +26,7 @@ final class SeasonFlows {
     private static final Duration CLOSE = Duration.ofMinutes(1);
 
     private static final String VOLUME = "volume_l";
+    private static final String DECLARED = "declared_l";
 
     /** How water moved; the order of tables. */
     enum Which {
@@ -107,6 +108,9 @@ final class SeasonFlows {
      * fault; of a line that ran on after the end they run from there.
      */
     private static double declared(SeasonData data, AlarmSpell spell) {
+        if (spell.last().values().get(DECLARED) instanceof Number n) {
+            return n.doubleValue();
+        }
         Instant since = since(spell).minus(AROUND);
         Instant begins = since(spell).plus(CLOSE);
         boolean ended = data.entries().stream()

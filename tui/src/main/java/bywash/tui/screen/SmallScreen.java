@@ -31,9 +31,9 @@ final class SmallScreen {
     private static void rest(Picture body, int row, OverviewView view) {
         List<Rest> lines = new ArrayList<>();
         for (VesselLine vessel : view.vessels()) {
-            String text = vessel.name() + " " + vessel.volume() + ", " + vessel.netFlow() + ", " + vessel.word() + " "
-                    + vessel.left();
-            lines.add(new Rest(vessel.tone(), text.strip()));
+            String text = vessel.name() + " " + vessel.volume() + ", " + vessel.netFlow() + ", " + vessel.word()
+                    + (vessel.left().isEmpty() ? "" : ", " + vessel.left());
+            lines.add(new Rest(vessel.tone(), text));
         }
         for (ReadingLine reading : view.readings()) {
             lines.add(new Rest(reading.tone(), reading.name() + " " + reading.value() + ", " + reading.word()));

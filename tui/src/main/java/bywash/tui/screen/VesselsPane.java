@@ -12,7 +12,7 @@ final class VesselsPane {
     private static final int FLOW = 33;
     private static final int FREEBOARD = 46;
     private static final int WORD = 56;
-    private static final int LEFT = 69;
+    private static final int LEFT = 68;
 
     private VesselsPane() {}
 

@@ -40,7 +40,8 @@ final class MovedWords {
                 loud(
                         ended(frame)
                                 ? litres + " came in" + from + ", when the top-up was ended"
-                                : litres + " came in" + from + ", more than was declared");
+                                : units.spread(flow.beyond()) + " more than the " + units.volume(flow.declaredL())
+                                        + " declared came in" + from);
             case PLANNED ->
                 Passage.plain(
                         "Moved",

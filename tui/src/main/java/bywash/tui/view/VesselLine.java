@@ -1,6 +1,7 @@
 package bywash.tui.view;
 
 import bywash.rules.detect.FlowFinding;
+import bywash.rules.detect.TopUp;
 import bywash.rules.engine.VesselStatus;
 import bywash.rules.site.Band;
 import java.time.Instant;
@@ -13,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param usualLow lower end of the normal band, as such a share; NaN while unknown
  * @param usualHigh upper end likewise
  * @param word what its water does
- * @param left time to overflow or to dry, empty when neither comes
+ * @param left time until it spills or is dry, or until a declared top-up is in; empty when none of these comes
  */
 public record VesselLine(
         String name,
@@ -26,6 +27,8 @@ public record VesselLine(
         String word,
         String left,
         Tone tone) {
+
+    private static final double LEAST_L_MIN = 0.05;
 
     static VesselLine from(VesselStatus status, Frame frame, @Nullable Band usual) {
         DisplayUnits units = new DisplayUnits(frame.snapshot().site().units());
@@ -40,7 +43,7 @@ public record VesselLine(
                 units.netFlow(flow == null ? Double.NaN : flow.rateLMin()),
                 units.height(status.freeboardMm()),
                 flow == null ? "waiting" : word(flow),
-                flow == null ? "" : left(flow, frame.at()),
+                flow == null ? "" : left(flow, frame),
                 flow == null ? Tone.PLAIN : tone(flow));
     }
 
@@ -62,18 +65,32 @@ public record VesselLine(
 
     private static Tone tone(FlowFinding flow) {
         return switch (flow.verdict()) {
-            case LEARNING, QUIET, PLANNED -> Tone.PLAIN;
+            case LEARNING, QUIET -> Tone.PLAIN;
+            case PLANNED -> flow.overflowAt() == null ? Tone.PLAIN : Tone.WARNING;
             case DRAIN_DOWN -> Tone.WARNING;
             case UNPLANNED_INFLOW, UNPLANNED_LOSS, LINE_NOT_SHUT -> Tone.CRITICAL;
         };
     }
 
-    private static String left(FlowFinding flow, Instant now) {
+    private static String left(FlowFinding flow, Frame frame) {
+        Instant now = frame.at();
         Instant overflow = flow.overflowAt();
         if (overflow != null) {
-            return overflow.isAfter(now) ? "over " + Words.shortSpan(now, overflow) : "over now";
+            return overflow.isAfter(now) ? "spill " + Words.shortSpan(now, overflow) : "spill now";
         }
         Instant dry = flow.dryAt();
-        return dry == null ? "" : "dry " + Words.shortSpan(now, dry);
+        return dry == null ? toGo(flow, frame) : "dry " + Words.shortSpan(now, dry);
+    }
+
+    /** When a declared top-up will have brought its volume, at its rate; empty for other water, and while nothing comes. */
+    private static String toGo(FlowFinding flow, Frame frame) {
+        TopUp topUp = frame.snapshot().topUp();
+        boolean runs = flow.verdict() == FlowFinding.Verdict.PLANNED && flow.rateLMin() > LEAST_L_MIN;
+        if (topUp == null || topUp.endedAt() != null || !runs || !topUp.vessel().equals(flow.vessel())) {
+            return "";
+        }
+        double minutes = Math.max(0, topUp.plannedL() - topUp.enteredL()) / flow.rateLMin();
+        Instant in = frame.at().plusSeconds(Math.round(minutes * 60));
+        return minutes < 1 ? "shut it now" : Words.shortSpan(frame.at(), in) + " to go";
     }
 }

@@ -52,7 +52,8 @@ final class IncidentMemoryJson {
                     .put("likely_l", run.litres().likelyL())
                     .put("high_l", run.litres().highL())
                     .put("source", run.source())
-                    .put("declared", run.declared());
+                    .put("declared", run.declared())
+                    .put("declared_l", run.declaredL());
         }
         Written sheet = figures.sheet();
         if (sheet != null) {
@@ -98,7 +99,8 @@ final class IncidentMemoryJson {
                         run.path("in").asBoolean(),
                         new Litres(number(run, "low_l"), number(run, "likely_l"), number(run, "high_l")),
                         run.path("source").asText(),
-                        run.path("declared").asBoolean()));
+                        run.path("declared").asBoolean(),
+                        run.path("declared_l").asDouble(0)));
             }
             IncidentFigures figures = new IncidentFigures(
                     id,

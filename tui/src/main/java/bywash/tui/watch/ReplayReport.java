@@ -40,8 +40,14 @@ public final class ReplayReport {
         }
 
         private void book(FlowFinding flow) {
-            Spread moved = flow.moved();
-            double[] sum = sums.computeIfAbsent(kind(flow.verdict()), kind -> new double[3]);
+            if (flow.ranOver()) {
+                add(Verdict.PLANNED, Spread.of(flow.declaredL(), 0));
+            }
+            add(kind(flow.verdict()), flow.beyond());
+        }
+
+        private void add(Verdict kind, Spread moved) {
+            double[] sum = sums.computeIfAbsent(kind, k -> new double[3]);
             sum[0] += moved.lowL();
             sum[1] += moved.likelyL();
             sum[2] += moved.highL();

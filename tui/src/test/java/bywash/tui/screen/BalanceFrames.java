@@ -72,6 +72,19 @@ final class BalanceFrames {
                 running.snapshot().vessels().get(0).flow());
     }
 
+    /** It was never ended, and more than was declared has come. */
+    static Frame ranOver() {
+        Frame running = Frames.topUpRanOver();
+        return with(
+                running,
+                running.snapshot().topUp(),
+                List.of(
+                        new BalanceLine("sump", 580, 211.5, 160, 52, -0.8, 4.1, 0.9, null, false),
+                        new BalanceLine("reserve", 537, -212.0, -160, -52, 0, 0.4, 0.35, null, false),
+                        new BalanceLine("system", 1117, -0.5, 0, 0, -0.8, 4.1, 0.9, null, false)),
+                running.snapshot().vessels().get(0).flow());
+    }
+
     /** Started twenty minutes ago. */
     static Frame learning() {
         return with(

@@ -241,6 +241,29 @@ final class Frames {
         return frame(site(Units.METRIC), healthy(), vessels, clean(), List.of(), topUp);
     }
 
+    /** The same was never ended: 52 L more than declared have come, and the sump is nearly full. */
+    static Frame topUpRanOver() {
+        TopUp topUp = new TopUp("sump", "reserve", 160, Duration.ofMinutes(40), at(-53), null, 212, 3, "", "");
+        String why = "Declared: 160 L. Came in: 212 L (206 to 218 L), 52 L (46 to 58 L) of them more than declared.";
+        FlowFinding in = new FlowFinding(
+                "sump", Verdict.LINE_NOT_SHUT, 4, 0.3, 212, 3, 160, at(-53), null, "reserve", at(18), null, why);
+        FlowFinding out = new FlowFinding("reserve", Verdict.PLANNED, -4, 0.3, -212, 3, at(-53), "", null, null, "");
+        List<VesselStatus> vessels = List.of(
+                new VesselStatus(SUMP, 604, 580, 76, in),
+                new VesselStatus(RESERVE, 565, 537, 535, out),
+                unprobed(TANK),
+                unprobed(BED));
+        List<AlarmView> alarms = List.of(alarm(
+                AlarmKind.LINE_NOT_SHUT,
+                "sump",
+                AlarmState.UNACKNOWLEDGED,
+                at(-8),
+                "The line into sump is not shut: 4.0 L/min, 52 L (46 to 58 L) beyond the 160 L declared",
+                why,
+                at(18)));
+        return frame(site(Units.METRIC), healthy(), vessels, clean(), alarms, topUp);
+    }
+
     /** {@link #quiet} five seconds on: every age has grown, one value has moved. */
     static Frame oneTickLater() {
         Snapshot s = quiet().snapshot();

@@ -31,6 +31,7 @@ class IncidentMemoryJsonTest {
                 new Peak(T, 0.1, 24.7, 1e3 / 3, 0.123456789, 19),
                 List.of(
                         new WaterRun("sump", T.plusMillis(1), true, new Litres(1, 2.5, 3), "reserve", false),
+                        new WaterRun("sump", T.plusMillis(9), true, new Litres(170, 180, 190), "reserve", false, 160),
                         new WaterRun("reserve", T, false, new Litres(0, 0, 7), "", true)),
                 new Written(
                         T,

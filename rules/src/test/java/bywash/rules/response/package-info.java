@@ -1,0 +1,4 @@
+@NullMarked
+package bywash.rules.response;
+
+import org.jspecify.annotations.NullMarked;

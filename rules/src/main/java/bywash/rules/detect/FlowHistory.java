@@ -130,7 +130,8 @@ final class FlowHistory {
         return stretches(fromMin, Double.POSITIVE_INFINITY);
     }
 
-    private List<Bounds> stretches(double fromMin, double toMin) {
+    /** The same up to another time. */
+    List<Bounds> stretches(double fromMin, double toMin) {
         List<Bounds> found = new ArrayList<>();
         int i = from(fromMin);
         while (i < count && tMin(i) <= toMin) {

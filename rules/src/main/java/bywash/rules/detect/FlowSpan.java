@@ -3,6 +3,7 @@ package bywash.rules.detect;
 import bywash.rules.detect.Stretch.Bounds;
 import bywash.rules.detect.Stretch.Usual;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How much water a found flow has brought: its rate, when it began and when it ended, weighed together.
@@ -55,8 +56,11 @@ final class FlowSpan {
         }
     }
 
-    /** What the slopes make of a flow, and where to look for its rate the next time. */
-    record Weighed(Estimate estimate, Search next) {}
+    /** How far the slopes just before a flow lay from the usual one, L/min, and the variance of that. */
+    record Offset(double lMin, double variance) {}
+
+    /** What the slopes make of a flow, where to look for its rate the next time, and what was before it. */
+    record Weighed(Estimate estimate, Search next, Offset before) {}
 
     private final FlowHistory history;
     private final boolean siphons;
@@ -69,13 +73,23 @@ final class FlowSpan {
     /** @param standingSd error of the usual slope itself, L/min; @param search where the rate is thought to lie by now */
     Weighed weigh(Prior prior, Usual usual, double standingSd, double nowMin, Search search) {
         double earliest = prior.onsetMin() - prior.earlyMin();
-        List<Bounds> bounds = history.stretches(earliest - BEFORE_MIN);
-        Offset offset = offset(bounds, earliest, usual, standingSd);
-        double spread = StrictMath.hypot(usual.spreadLMin(), UNSTEADY * StrictMath.abs(prior.rateLMin()));
-        Usual during = new Usual(usual.slopeLMin() + offset.lMin(), spread, usual.noiseL());
+        List<Bounds> bounds = history.stretches(earliest - BEFORE_MIN, nowMin);
+        Offset before = before(bounds, earliest, usual, standingSd);
         List<Bounds> since = bounds.stream().filter(b -> b.endMin() > earliest).toList();
+        return weigh(since, prior, usual, before, nowMin, search);
+    }
+
+    /** Of a flow that took up another rate at the prior's onset: what went before is another matter. */
+    Weighed weighOn(Prior prior, Usual usual, Offset before, double nowMin, Search search) {
+        return weigh(history.stretches(prior.onsetMin(), nowMin), prior, usual, before, nowMin, search);
+    }
+
+    private Weighed weigh(List<Bounds> since, Prior prior, Usual usual, Offset before, double nowMin, Search search) {
+        Usual during =
+                unsteady(new Usual(usual.slopeLMin() + before.lMin(), usual.spreadLMin(), usual.noiseL()), prior);
         SpanMoments found = looked(new SpanGrid(history, since, siphons, prior, during, nowMin), search);
-        return new Weighed(found.estimate(offset.variance()), new Search(found.rate(), width(found, found.rate())));
+        Search next = new Search(found.rate(), width(found, found.rate()));
+        return new Weighed(found.estimate(before.variance()), next, before);
     }
 
     /** Looks where the rate is thought to lie, then where it is found to, until all of it is seen and closely enough. */
@@ -100,15 +114,23 @@ final class FlowSpan {
         return StrictMath.max(found.rateSd(), SpanGrid.FINEST_SHARE * StrictMath.abs(rateLMin));
     }
 
-    /** What the last stretches from a time on say, at least so many minutes of them, against a rate. */
-    Lately lately(double fromMin, double leastMin, double thanLMin, Usual usual) {
-        return Lately.of(history, fromMin, leastMin, siphons ? 2 : 1, thanLMin, usual);
+    private static Usual unsteady(Usual usual, Prior prior) {
+        double spread = StrictMath.hypot(usual.spreadLMin(), UNSTEADY * StrictMath.abs(prior.rateLMin()));
+        return new Usual(usual.slopeLMin(), spread, usual.noiseL());
     }
 
-    private record Offset(double lMin, double variance) {}
+    /** When the valve of a flow that began then was likeliest turned, if it was; null where that cannot be told. */
+    @Nullable
+    Turn turn(Prior prior, double onsetMin, double settledMin, double nowMin, Usual usual) {
+        return Turn.likeliest(history, onsetMin, onsetMin + settledMin, nowMin, unsteady(usual, prior));
+    }
 
-    /** How far the slopes just before lie from the usual one, L/min, and the variance of that. */
-    private Offset offset(List<Bounds> bounds, double beforeMin, Usual usual, double standingSd) {
+    /** The slope from a time on. */
+    Slope since(double fromMin, double nowMin, Usual usual) {
+        return history.slope(fromMin, nowMin, usual);
+    }
+
+    private Offset before(List<Bounds> bounds, double beforeMin, Usual usual, double standingSd) {
         double weight = 1 / (standingSd * standingSd);
         double sum = 0;
         for (Bounds b : bounds) {

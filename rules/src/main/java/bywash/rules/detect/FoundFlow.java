@@ -1,6 +1,7 @@
 package bywash.rules.detect;
 
 import bywash.rules.detect.FlowSpan.Estimate;
+import bywash.rules.detect.FlowSpan.Offset;
 import bywash.rules.detect.FlowSpan.Prior;
 import bywash.rules.detect.FlowSpan.Search;
 import bywash.rules.detect.FlowSpan.Weighed;
@@ -30,14 +31,15 @@ final class FoundFlow {
     private static final double CARRY_AFTER_MIN = 180;
 
     private static final double CARRY_UNTIL_MIN = 30;
-    private static final double LATELY_MIN = 12;
-    private static final double LEAST_LATELY_MIN = 3 - 1e-6;
     private static final double LEAST_SINCE_END_MIN = 0.5 - 1e-6;
     private static final double SETTLED_MIN = 5;
-    private static final double LEAST_CHANGE_MIN = 1;
     private static final double CHANGE_SIGMAS = 4;
     private static final double CHANGE_SHARE = 0.25;
-    private static final double STOPPED_SHARE = 0.15;
+    /** For one valve that is turned down so many are shut: odds, before the slopes since then are heard. */
+    private static final double TURNED_DOWN = 0.1;
+
+    private static final double MAYBE_TURNED = 0.05;
+    private static final int LESS = 32;
     private static final Prior NONE = new Prior(0, 0, 0, 0, 1);
 
     private final FlowSpan span;
@@ -49,6 +51,10 @@ final class FoundFlow {
     private double onsetMin;
     private double carriedL;
     private double carriedSe;
+    private @Nullable Offset beforeIt;
+    /** What was before it, once something of it is booked: from there on what went before is the flow itself. */
+    private @Nullable Offset carriedOn;
+
     /** Whether the last look found that it is over. */
     private boolean dry;
 
@@ -71,6 +77,7 @@ final class FoundFlow {
         known = null;
         carriedL = 0;
         carriedSe = 0;
+        carriedOn = null;
         dry = false;
         endTold = false;
     }
@@ -86,16 +93,12 @@ final class FoundFlow {
         Estimate e = estimate(usual, standingSd, nowMin);
         onsetMin = known == null ? e.onsetMin() : onsetMin;
         known = e;
-        boolean seemsOver = e.ended() > SURELY_ENDED && nowMin - e.endMin() > ENDED_AGO_MIN;
-        double from = seemsOver ? e.endMin() : StrictMath.max(nowMin - LATELY_MIN, e.onsetMin() + SETTLED_MIN);
-        double least = seemsOver ? LEAST_SINCE_END_MIN : LEAST_LATELY_MIN;
-        Lately now = span.lately(from, least, e.rateLMin(), usual);
-        dry = seemsOver && now.minutes() >= LEAST_SINCE_END_MIN && stopped(now, e);
-        if (now.minutes() >= least && changed(now, e)) {
-            double at = now.fromMin() - now.gapMin() / 2;
-            carry(e, at, now.rateLMin(), nowMin);
-            double unsure = StrictMath.max(LEAST_CHANGE_MIN, now.gapMin() / 3.5);
-            carriedSe = StrictMath.hypot(carriedSe, (now.rateLMin() - e.rateLMin()) * unsure);
+        dry = stopped(e, usual, nowMin);
+        Turn turn = span.turn(prior, e.onsetMin(), SETTLED_MIN, nowMin, usual);
+        if (turn != null && surely(turn)) {
+            known = estimate(usual, standingSd, turn.tMin());
+            carry(known, turn.tMin(), turn.after().rateLMin(), turn.tMin());
+            carriedSe = StrictMath.hypot(carriedSe, turn.byLMin() * turn.sdMin());
             known = estimate(usual, standingSd, nowMin);
             return;
         }
@@ -106,8 +109,12 @@ final class FoundFlow {
     }
 
     private Estimate estimate(Usual usual, double standingSd, double nowMin) {
-        Weighed weighed = span.weigh(prior, usual, standingSd, nowMin, search);
+        Offset before = carriedOn;
+        Weighed weighed = before == null
+                ? span.weigh(prior, usual, standingSd, nowMin, search)
+                : span.weighOn(prior, usual, before, nowMin, search);
         search = weighed.next();
+        beforeIt = weighed.before();
         return weighed.estimate();
     }
 
@@ -118,24 +125,36 @@ final class FoundFlow {
         carriedSe = StrictMath.hypot(carriedSe, e.litresSe() * StrictMath.min(1, minutes / (nowMin - e.onsetMin())));
         prior = new Prior(untilMin, 0, 0, rateLMin, 0.3);
         search = Search.of(prior);
+        carriedOn = beforeIt;
     }
 
-    /** Somebody has turned the valve: the last minutes run at another rate, but run. */
-    private boolean changed(Lately now, Estimate e) {
+    /** Somebody has turned the valve: it runs at another rate, but runs. */
+    private boolean surely(Turn turn) {
+        Slope now = turn.after();
         double rate = now.rateLMin() * StrictMath.signum(prior.rateLMin());
-        double by = StrictMath.abs(now.rateLMin() - e.rateLMin());
         boolean runs = rate > FlowEvidence.FLOOR_L_MIN && rate > 3 * now.seLMin();
-        boolean other = by > CHANGE_SIGMAS * StrictMath.hypot(now.seLMin(), e.rateSeLMin())
-                && by > CHANGE_SHARE * StrictMath.abs(e.rateLMin());
-        boolean settled = now.fromMin() - now.gapMin() / 2 - e.onsetMin() > SETTLED_MIN;
-        return runs && other && settled && now.alike();
+        boolean other = StrictMath.abs(turn.sigmas()) > CHANGE_SIGMAS
+                && StrictMath.abs(turn.byLMin())
+                        > CHANGE_SHARE * StrictMath.abs(turn.before().rateLMin());
+        return runs && other && turn.both();
     }
 
-    /** The slopes since the end are those of before the flow. */
-    private static boolean stopped(Lately now, Estimate e) {
+    /** An end is sure, and what the slopes since then show is rather none than a valve that was turned down. */
+    private boolean stopped(Estimate e, Usual usual, double nowMin) {
+        if (!(e.ended() > SURELY_ENDED && nowMin - e.endMin() > ENDED_AGO_MIN)) {
+            return false;
+        }
+        Slope now = span.since(e.endMin(), nowMin, usual);
+        if (!(now.minutes() >= LEAST_SINCE_END_MIN)) {
+            return false;
+        }
         double rate = now.rateLMin() * StrictMath.signum(e.rateLMin());
-        return rate
-                < StrictMath.max(FlowEvidence.FLOOR_L_MIN, STOPPED_SHARE * StrictMath.abs(e.rateLMin())) + now.seLMin();
+        double less = 0; // how much likelier what is seen is at any lesser rate than at none
+        for (int k = 0; k < LESS; k++) {
+            double r = StrictMath.abs(e.rateLMin()) * (k + 0.5) / LESS;
+            less += StrictMath.exp((2 * rate - r) * r / (2 * now.seLMin() * now.seLMin())) / LESS;
+        }
+        return TURNED_DOWN * less < MAYBE_TURNED;
     }
 
     /**

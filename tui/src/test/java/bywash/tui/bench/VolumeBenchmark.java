@@ -3,22 +3,27 @@ package bywash.tui.bench;
 import bywash.bench.Budget;
 import bywash.rules.detect.FlowFinding;
 import bywash.samples.simulation.SiteModel;
+import bywash.tui.bench.VolumeTrial.Part;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.LongFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.LongStream;
 
 /**
  * Prints how true the litres of an unplanned inflow are: whether the stated range (two standard errors) holds them, how far
  * off the figure is, and for how long it runs on after the water has stopped. Arguments: first seed, seeds, {@code each}
- * to print every trial; default 501 40. Inflows are of 2 to 12 L/min for 20 to 60 min, shortened so that nothing spills.
+ * to print every trial; default 501 40. Inflows are of 2 to 12 L/min for 20 to 60 min, shortened so that nothing spills;
+ * where the valve is turned, it runs at 3 and 7 L/min for 20 min each.
  */
 public final class VolumeBenchmark {
     private static final double MOST_L = 260;
     private static final double COVERAGE = 90;
+    private static final Part LITTLE = new Part(3, 20);
+    private static final Part MUCH = new Part(7, 20);
 
     private VolumeBenchmark() {}
 
@@ -42,17 +47,23 @@ public final class VolumeBenchmark {
                 + "| median error, % | median error, L | median half range, % | runs on, median min | worst min |");
         System.out.println("|---|---|---|---|---|---|---|---|---|---|---|");
         sites().forEach((name, site) -> {
-            List<VolumeTrial> trials = LongStream.range(first, first + seeds)
-                    .parallel()
-                    .mapToObj(seed -> VolumeTrial.drawn(site, seed, MOST_L))
-                    .toList();
-            if (each) {
-                for (int i = 0; i < seeds; i++) {
-                    System.err.println(name + " " + (first + i) + ": " + trials.get(i));
-                }
-            }
-            System.out.println(row(name, trials));
+            print(name, first, seeds, each, seed -> VolumeTrial.drawn(site, seed, MOST_L));
+            print(name + ", turned up", first, seeds, each, seed -> new VolumeTrial(site, seed, LITTLE, MUCH));
+            print(name + ", turned down", first, seeds, each, seed -> new VolumeTrial(site, seed, MUCH, LITTLE));
         });
+    }
+
+    private static void print(String name, long first, int seeds, boolean each, LongFunction<VolumeTrial> trial) {
+        List<VolumeTrial> trials = LongStream.range(first, first + seeds)
+                .parallel()
+                .mapToObj(trial)
+                .toList();
+        if (each) {
+            for (int i = 0; i < seeds; i++) {
+                System.err.println(name + " " + (first + i) + ": " + trials.get(i));
+            }
+        }
+        System.out.println(row(name, trials));
     }
 
     private static String row(String name, List<VolumeTrial> all) {

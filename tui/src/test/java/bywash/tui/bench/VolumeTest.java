@@ -7,8 +7,13 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bywash.rules.detect.FlowFinding;
+import bywash.tui.bench.VolumeTrial.Part;
+import java.util.List;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The litres of an inflow against what the simulation let in; minutes allowed were set after a look at the benchmark. */
 class VolumeTest {
@@ -25,7 +30,7 @@ class VolumeTest {
         "Larkfield, 11, 22, 709, 15"
     })
     void theRangeHoldsWhatCameInAndTheEndIsFound(String name, double rate, double minutes, long seed, double within) {
-        VolumeTrial trial = new VolumeTrial(VolumeBenchmark.site(name), seed, rate, minutes);
+        VolumeTrial trial = new VolumeTrial(VolumeBenchmark.site(name), seed, new Part(rate, minutes));
         FlowFinding said = trial.said();
         assertNotNull(said, "not found");
         assertTrue(trial.rangeHolds(), trial.toString());
@@ -37,10 +42,42 @@ class VolumeTest {
         assertNull(said.overflowAt(), "what has ended overflows nothing");
     }
 
+    /** A valve that is turned midway still lets in what it lets in: of ten nine, as of any other (the benchmark's budget). */
+    @ParameterizedTest
+    @ValueSource(strings = {"no siphons", "three beds", "Larkfield"})
+    void whereTheValveIsTurnedTheRangeHoldsTheWhole(String name) {
+        Part little = new Part(3, 20);
+        Part much = new Part(7, 20);
+        List<VolumeTrial> trials = LongStream.rangeClosed(721, 725)
+                .parallel()
+                .boxed()
+                .flatMap(seed -> Stream.of(
+                        new VolumeTrial(VolumeBenchmark.site(name), seed, little, much),
+                        new VolumeTrial(VolumeBenchmark.site(name), seed, much, little)))
+                .toList();
+        List<VolumeTrial> held = trials.stream().filter(VolumeTrial::rangeHolds).toList();
+        assertTrue(held.size() >= 9, trials.toString());
+        double mostHalfRange = name.equals("no siphons") ? 0.15 : 0.5;
+        for (VolumeTrial each : held) {
+            FlowFinding said = each.said();
+            assertNotNull(said);
+            assertTrue(2 * said.volumeSeL() < mostHalfRange * each.truthL(), "a range that says nothing: " + each);
+        }
+    }
+
+    /** After three hours what came is carried on as a sum, and the flow itself is not learned as usual. */
+    @ParameterizedTest
+    @CsvSource({"no siphons, 1, 300, 731", "three beds, 1, 300, 732"})
+    void ofALongFlowTheRangeHoldsTheWhole(String name, double rate, double minutes, long seed) {
+        VolumeTrial trial = new VolumeTrial(VolumeBenchmark.site(name), seed, new Part(rate, minutes));
+        assertNotNull(trial.said(), "not found");
+        assertTrue(trial.rangeHolds(), trial.toString());
+    }
+
     @ParameterizedTest
     @CsvSource({"no siphons, 711", "Larkfield, 712"})
     void whileItRunsOverTheEdgeAnInflowIsNotTakenForOver(String name, long seed) {
-        VolumeTrial trial = new VolumeTrial(VolumeBenchmark.site(name), seed, 8, 90);
+        VolumeTrial trial = new VolumeTrial(VolumeBenchmark.site(name), seed, new Part(8, 90));
         assertFalse(trial.brokeOff(), trial.toString());
         assertTrue(trial.heldWhileRunning() > 0.9, trial.toString());
     }

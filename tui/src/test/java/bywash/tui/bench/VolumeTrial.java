@@ -5,6 +5,7 @@ import bywash.rules.detect.FlowFinding.Verdict;
 import bywash.samples.simulation.Action;
 import bywash.samples.simulation.SiteModel;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.jspecify.annotations.Nullable;
@@ -16,7 +17,10 @@ final class VolumeTrial {
     private static final double LOOK_MIN = 1.0 / 12;
     private static final double FOUND_WITHIN_MIN = 60;
 
-    final double rateLMin;
+    /** Water at one rate for so long. */
+    record Part(double rateLMin, double minutes) {}
+
+    final List<Part> parts;
     final double onsetMin;
     final double endMin;
     private final BalanceSink sink;
@@ -32,15 +36,33 @@ final class VolumeTrial {
         SplittableRandom random = new SplittableRandom(seed);
         double rate = 2 + 10 * random.nextDouble();
         double minutes = StrictMath.max(20, StrictMath.min(mostL / rate, 20 + 40 * random.nextDouble()));
-        return new VolumeTrial(site, seed, StrictMath.min(rate, mostL / minutes), minutes);
+        return new VolumeTrial(site, seed, new Part(StrictMath.min(rate, mostL / minutes), minutes));
     }
 
-    VolumeTrial(SiteModel site, long seed, double rateLMin, double minutes) {
-        this.rateLMin = rateLMin;
+    /** Inflows one after the other without a break: a valve that somebody turns. */
+    VolumeTrial(SiteModel site, long seed, Part... parts) {
+        this.parts = List.of(parts);
         this.onsetMin = WARM_MIN + seed * 37 % 97 + 0.4;
-        this.endMin = onsetMin + minutes;
-        this.sink = new BalanceSink(site, List.of(new Action.InflowIntoSump(onsetMin, endMin, rateLMin, 0.9)), seed);
+        List<Action> actions = new ArrayList<>();
+        double at = onsetMin;
+        for (Part part : parts) {
+            actions.add(new Action.InflowIntoSump(at, at + part.minutes(), part.rateLMin(), 0.9));
+            at += part.minutes();
+        }
+        this.endMin = at;
+        this.sink = new BalanceSink(site, actions, seed);
         run();
+    }
+
+    /** What has come in by then. */
+    private double truthL(double tMin) {
+        double litres = 0;
+        double left = tMin - onsetMin;
+        for (Part part : parts) {
+            litres += part.rateLMin() * StrictMath.max(0, StrictMath.min(part.minutes(), left));
+            left -= part.minutes();
+        }
+        return litres;
     }
 
     private void run() {
@@ -58,7 +80,7 @@ final class VolumeTrial {
             last = f;
             if (t < endMin) {
                 looks++;
-                inside += holds(f, rateLMin * (t - onsetMin)) ? 1 : 0;
+                inside += holds(f, truthL(t)) ? 1 : 0;
             }
         } else if (last != null && t >= endMin) {
             overMin = t;
@@ -72,7 +94,7 @@ final class VolumeTrial {
     }
 
     double truthL() {
-        return rateLMin * (endMin - onsetMin);
+        return truthL(endMin);
     }
 
     boolean missed() {
@@ -107,10 +129,14 @@ final class VolumeTrial {
     @Override
     public String toString() {
         FlowFinding f = last;
-        return "%.1f L/min for %.0f min: %.0f L; said %s; found after %.1f, began %+.1f min; ran on %.1f min, held %.2f%s"
+        StringBuilder what = new StringBuilder();
+        for (Part part : parts) {
+            what.append(what.isEmpty() ? "" : ", then ")
+                    .append("%.1f L/min for %.0f min".formatted(part.rateLMin(), part.minutes()));
+        }
+        return "%s: %.0f L; said %s; found after %.1f, began %+.1f min; ran on %.1f min, held %.2f%s"
                 .formatted(
-                        rateLMin,
-                        endMin - onsetMin,
+                        what,
                         truthL(),
                         f == null ? "nothing" : "%.0f +/- %.0f L".formatted(f.volumeL(), 2 * f.volumeSeL()),
                         foundMin - onsetMin,

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 /** Stretches in which some bed drains, and whether drains can explain them. */
 final class DrainWatch {
     private static final double WINDOW_MIN = 1;
+    private static final double STILL_SHARE = 0.5;
     private static final double SHARE_GAIN = 0.002;
     private static final double PHASE_GAIN = 0.01;
     private static final double LONGEST_FILL_MIN = 60;
@@ -112,12 +113,19 @@ final class DrainWatch {
         if (earlier != null) {
             double minutes = p.tMin() - earlier.tMin();
             rateLMin = (p.volumeL() - earlier.volumeL()) / minutes - known.fillLMin();
-            slowRise.rate(p.tMin(), rateLMin, 1.2 * noiseL / minutes, episodes, known.hold());
+            boolean still = lately(p, recent, known) > STILL_SHARE * rateLMin;
+            slowRise.rate(p.tMin(), rateLMin, still, 1.2 * noiseL / minutes, episodes, known.hold());
             rates.addLast(new Rate(p.tMin(), rateLMin));
             while (p.tMin() - rates.getFirst().tMin() > RATES_MIN) {
                 rates.removeFirst();
             }
         }
+    }
+
+    /** How fast it rose in the last half minute, which noise blurs: enough to tell whether a drain has just ended. */
+    private static double lately(Point p, RecentVolumes recent, Known known) {
+        Point earlier = recent.earlier(WINDOW_MIN / 2);
+        return earlier == null ? 0 : (p.volumeL() - earlier.volumeL()) / (p.tMin() - earlier.tMin()) - known.fillLMin();
     }
 
     /** Water that no drain explains: since when, L/min, and whether that rate is measured or only guessed. */

@@ -38,7 +38,7 @@ final class FoundFlow {
     /** For one valve that is turned down so many are shut: odds, before the slopes since then are heard. */
     private static final double TURNED_DOWN = 0.1;
 
-    private static final double MAYBE_TURNED = 0.05;
+    private static final double MAYBE_TURNED = 0.02;
     private static final int LESS = 32;
     private static final Prior NONE = new Prior(0, 0, 0, 0, 1);
 
@@ -149,10 +149,11 @@ final class FoundFlow {
             return false;
         }
         double rate = now.rateLMin() * StrictMath.signum(e.rateLMin());
-        double less = 0; // how much likelier what is seen is at any lesser rate than at none
+        double less = 0; // how much likelier what is seen is at any lesser rate that is a flow than at none
         for (int k = 0; k < LESS; k++) {
             double r = StrictMath.abs(e.rateLMin()) * (k + 0.5) / LESS;
-            less += StrictMath.exp((2 * rate - r) * r / (2 * now.seLMin() * now.seLMin())) / LESS;
+            double log = (2 * rate - r) * r / (2 * now.seLMin() * now.seLMin());
+            less += r < FlowEvidence.FLOOR_L_MIN ? 0 : StrictMath.exp(log) / LESS;
         }
         return TURNED_DOWN * less < MAYBE_TURNED;
     }

@@ -43,8 +43,14 @@ final class SlowRise {
         forget();
     }
 
-    /** The rate of the last minute and its standard deviation after so many drains; {@code hold} keeps what was learned. */
-    void rate(double tMin, double rateLMin, double sdLMin, int drains, boolean hold) {
+    /**
+     * The rate of the last minute after so many drains.
+     *
+     * @param still whether it rises still: a minute in which a drain ended shows its rise until it is past
+     * @param sdLMin standard deviation of the rate
+     * @param hold keeps what was learned
+     */
+    void rate(double tMin, double rateLMin, boolean still, double sdLMin, int drains, boolean hold) {
         double step = Double.isNaN(lastMin) ? 0 : StrictMath.min(LONGEST_STEP_MIN, tMin - lastMin);
         lastMin = tMin;
         double least = StrictMath.max(LEAST_L_MIN, LEAST_SIGMAS * sdLMin);
@@ -59,7 +65,7 @@ final class SlowRise {
             }
             sinceMin[j] = Double.isNaN(sinceMin[j]) ? tMin : sinceMin[j];
             double usual = caution * (FACTOR * longestMin[j] + moreMin);
-            double lasted = learned && longestMin[j] < TELLS_MIN ? tMin - sinceMin[j] : 0;
+            double lasted = learned && still && longestMin[j] < TELLS_MIN ? tMin - sinceMin[j] : 0;
             for (int k = 0; k < BACKED_BY.length; k++) {
                 foundSinceMin[k] = lasted > BACKED_BY[k] * usual ? sinceMin[j] : foundSinceMin[k];
             }

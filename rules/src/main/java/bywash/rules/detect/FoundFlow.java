@@ -35,6 +35,9 @@ final class FoundFlow {
     private static final double SETTLED_MIN = 5;
     private static final double CHANGE_SIGMAS = 4;
     private static final double CHANGE_SHARE = 0.25;
+    /** A valve that was turned down first, and shut later, is shut: older slopes than these do not count against it. */
+    private static final double LATELY_MIN = 12;
+
     /** For one valve that is turned down so many are shut: odds, before the slopes since then are heard. */
     private static final double TURNED_DOWN = 0.1;
 
@@ -144,7 +147,7 @@ final class FoundFlow {
         if (!(e.ended() > SURELY_ENDED && nowMin - e.endMin() > ENDED_AGO_MIN)) {
             return false;
         }
-        Slope now = span.since(e.endMin(), nowMin, usual);
+        Slope now = span.since(StrictMath.max(e.endMin(), nowMin - LATELY_MIN), nowMin, usual);
         if (!(now.minutes() >= LEAST_SINCE_END_MIN)) {
             return false;
         }

@@ -10,6 +10,7 @@ final class RecentVolumes {
     private static final int FEWEST = 4;
 
     private final ArrayDeque<Point> points = new ArrayDeque<>();
+    private double sureL = Double.NaN;
 
     /** A volume at a time. */
     record Point(double tMin, double volumeL) {}
@@ -19,10 +20,12 @@ final class RecentVolumes {
         while (points.size() > FEWEST && p.tMin() - points.getFirst().tMin() > KEPT_MIN) {
             points.removeFirst();
         }
+        sureL = leastOfLast();
     }
 
     void clear() {
         points.clear();
+        sureL = Double.NaN;
     }
 
     /** The youngest that is at least so old against the last; null where there is none. */
@@ -86,6 +89,10 @@ final class RecentVolumes {
 
     /** The least of the last {@value #FEWEST}: a level that holds, not a spike. NaN without any. */
     double sureL() {
+        return sureL;
+    }
+
+    private double leastOfLast() {
         double least = Double.NaN;
         int skip = points.size() - FEWEST;
         for (Point each : points) {

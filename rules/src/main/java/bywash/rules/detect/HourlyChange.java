@@ -3,7 +3,9 @@ package bywash.rules.detect;
 /**
  * How the volume of one vessel changed within the last hour, and how much of that is usual there. Means over some
  * minutes are compared, so that neither noise nor the swing of siphons counts; what such changes are in calm times is
- * learned, their mean as evaporation and their spread as the error. Litres, minutes.
+ * learned, their mean as evaporation and their spread as the error. A minute that nobody heard is left out of its mean, which is
+ * then less well known by as much as the minutes that were heard differ; where less than half of a mean was heard the change is
+ * not known. Litres, minutes.
  */
 final class HourlyChange {
     /** Minutes between the two means. */
@@ -25,6 +27,7 @@ final class HourlyChange {
     private final MinuteMean minute = new MinuteMean();
     private double endMin;
     private double changeL = Double.NaN;
+    private double unheardL;
     private double usualL;
     private double varianceL2;
     private int calmMinutes;
@@ -54,14 +57,17 @@ final class HourlyChange {
             changeL = Double.NaN;
         }
         for (long k = 0; k < StrictMath.max(1, StrictMath.min(times, LONGEST_HOLE_MIN)); k++) {
-            minutes[count % minutes.length] = meanL;
+            minutes[count % minutes.length] = k == 0 ? meanL : Double.NaN;
             count++;
         }
         if (count < minutes.length) {
             return;
         }
-        changeL = mean(count - meanMin) - mean(count - minutes.length);
-        if (calm) {
+        Window now = window(count - meanMin);
+        Window before = window(count - minutes.length);
+        changeL = now.meanL - before.meanL;
+        unheardL = StrictMath.hypot(now.unheardL, before.unheardL);
+        if (calm && now.whole && before.whole) {
             learn();
         }
     }
@@ -71,12 +77,34 @@ final class HourlyChange {
         unsettled = true;
     }
 
-    private double mean(int from) {
+    /**
+     * A mean over some minutes.
+     *
+     * @param meanL of those that were heard; NaN where these are less than half
+     * @param unheardL error by the others, one standard deviation
+     */
+    private record Window(double meanL, double unheardL, boolean whole) {}
+
+    private Window window(int from) {
+        int heard = 0;
         double total = 0;
         for (int i = 0; i < meanMin; i++) {
-            total += minutes[(from + i) % minutes.length];
+            double litres = minutes[(from + i) % minutes.length];
+            heard += Double.isNaN(litres) ? 0 : 1;
+            total += Double.isNaN(litres) ? 0 : litres;
         }
-        return total / meanMin;
+        if (2 * heard < meanMin) {
+            return new Window(Double.NaN, Double.NaN, false);
+        }
+        double mean = total / heard;
+        double squares = 0;
+        for (int i = 0; i < meanMin; i++) {
+            double miss = minutes[(from + i) % minutes.length] - mean;
+            squares += Double.isNaN(miss) ? 0 : miss * miss;
+        }
+        // minutes that follow each other swing together: those unheard may all lie to one side
+        double unheard = (meanMin - heard) / (double) meanMin * StrictMath.sqrt(squares / heard);
+        return new Window(mean, unheard, heard == meanMin);
     }
 
     private void learn() {
@@ -88,7 +116,7 @@ final class HourlyChange {
         varianceL2 += gain * (miss * miss - varianceL2);
     }
 
-    /** Litres; NaN until an hour was seen. */
+    /** Litres; NaN until an hour was seen, and while too little of it was heard. */
     double changeL() {
         return changeL;
     }
@@ -100,7 +128,7 @@ final class HourlyChange {
 
     /** Standard error of the change as a sign of water that moved, litres; NaN until learned. */
     double seL() {
-        return calmMinutes >= SPREAD_KNOWN_MIN ? StrictMath.sqrt(varianceL2) : Double.NaN;
+        return calmMinutes >= SPREAD_KNOWN_MIN ? StrictMath.hypot(StrictMath.sqrt(varianceL2), unheardL) : Double.NaN;
     }
 
     /**

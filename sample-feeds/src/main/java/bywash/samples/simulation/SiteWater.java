@@ -23,7 +23,7 @@ final class SiteWater {
     private final SplittableRandom random;
     private final Bed[] beds;
     private final Reserve reserve = new Reserve();
-    private final WaterQuality quality = new WaterQuality();
+    private final WaterQuality quality;
     private double sumpL;
     private double pipesL = PIPES_L;
     private double netInL;
@@ -34,6 +34,7 @@ final class SiteWater {
     SiteWater(SiteModel model, SplittableRandom random) {
         this.model = model;
         this.random = random;
+        this.quality = new WaterQuality(model.chlorineLossPerH());
         this.beds = new Bed[model.beds().count()];
         for (int i = 0; i < beds.length; i++) {
             beds[i] = Bed.of(model.beds(), i, random);

@@ -5,9 +5,9 @@ import java.util.SplittableRandom;
 
 /** Disinfectant, pH, temperature, oxygen and oxidation potential of the well-mixed system water. */
 final class WaterQuality {
-    private static final double DECAY_PER_H = 0.4;
     private static final double ORP_LAG_MIN = 4;
 
+    private final double lossPerH;
     private double chlorineMg;
     private double mainsShare;
     private double rainShare;
@@ -15,6 +15,11 @@ final class WaterQuality {
     private double orpMv = 310;
     private double oxygenSagMgL;
     private double oxygenSunMgL;
+
+    /** @param lossPerH first-order loss of chlorine, 1/h */
+    WaterQuality(double lossPerH) {
+        this.lossPerH = lossPerH;
+    }
 
     /** Water that came in: litres, what chlorine it carries, how warm it is, how much of it is fresh mains or rain. */
     record Added(double litres, double chlorineMg, double temperatureC, double mainsL, double rainL) {}
@@ -32,7 +37,7 @@ final class WaterQuality {
     }
 
     void step(double minutes, double systemL, boolean pumpOn, double tMin) {
-        chlorineMg *= StrictMath.exp(-DECAY_PER_H * minutes / 60);
+        chlorineMg *= StrictMath.exp(-lossPerH * minutes / 60);
         double air = 22.5 + 1.2 * StrictMath.sin(2 * StrictMath.PI * (tMin - 240) / 1440);
         temperatureC += (air - temperatureC) * minutes / 600;
         double toward = 310

@@ -14,6 +14,7 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
 
 /**
  * What is still to be written, in the order in which it must stand on the record, within a bound. While a disk is full it
@@ -42,16 +43,18 @@ public final class Backlog {
     /** Takes it, be there room or not: see {@link #full}. */
     public void add(Writing writing) {
         if (writing instanceof Writing.Figures figures && waiting(Writing.Kind.REST) > 0) {
-            outdated(figures.incident());
+            outdated(w -> w instanceof Writing.Figures f && f.incident().equals(figures.incident()));
+        } else if (writing instanceof Writing.Chlorine && waiting(Writing.Kind.REST) > 0) {
+            outdated(w -> w instanceof Writing.Chlorine);
         }
         waiting.addLast(writing);
         count(writing, 1);
     }
 
-    /** Figures of an incident are whole each time: older ones need not be written. */
-    private void outdated(String incident) {
+    /** Figures of an incident are whole each time, and so is what is known of chlorine: older ones need not be written. */
+    private void outdated(Predicate<Writing> which) {
         waiting.removeIf(w -> {
-            boolean old = w instanceof Writing.Figures f && f.incident().equals(incident);
+            boolean old = which.test(w);
             if (old) {
                 count(w, -1);
             }

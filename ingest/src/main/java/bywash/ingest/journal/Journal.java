@@ -209,6 +209,11 @@ public final class Journal implements AutoCloseable, MinuteArchive {
         return read(List.of(), s -> s.readIncidents(r -> r.newest(most, to)));
     }
 
+    /** What was last known of chlorine at or before a time; empty where nothing is kept of it. */
+    public Optional<KeptChlorine> chlorine(Instant upTo) {
+        return read(Optional.empty(), s -> s.read(r -> Optional.ofNullable(r.chlorine(upTo))));
+    }
+
     /** How far the last watch came; empty where none has run. */
     public Optional<Instant> lastSeen() {
         return read(Optional.empty(), s -> s.read(r -> Optional.ofNullable(r.lastSeen())));

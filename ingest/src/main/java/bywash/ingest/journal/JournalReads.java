@@ -282,4 +282,17 @@ final class JournalReads {
         long last = number(LAST);
         return last <= PAST_CHANGE_MS ? null : Instant.ofEpochMilli(last);
     }
+
+    /** What was last known of chlorine at or before a time; null where nothing is kept of it. */
+    @Nullable
+    KeptChlorine chlorine(Instant upTo) throws SQLException {
+        try (PreparedStatement p =
+                db.prepareStatement("SELECT time, json FROM chlorine WHERE time <= ? ORDER BY time DESC LIMIT 1")) {
+            p.setLong(1, upTo.toEpochMilli());
+            try (ResultSet r = p.executeQuery()) {
+                String json = r.next() ? r.getString(2) : null;
+                return json == null ? null : new KeptChlorine(Instant.ofEpochMilli(r.getLong(1)), json);
+            }
+        }
+    }
 }

@@ -25,6 +25,10 @@ final class JournalStore implements Writing.Store {
     private static final String OLD_INCIDENTS =
             "DELETE FROM incident WHERE seq <= (SELECT seq FROM incident ORDER BY seq DESC LIMIT 1 OFFSET 100)";
 
+    /** Five days of hours stay: more than are played again. */
+    private static final String OLD_CHLORINE =
+            "DELETE FROM chlorine WHERE time <= (SELECT time FROM chlorine ORDER BY time DESC LIMIT 1 OFFSET 120)";
+
     private final Connection db;
     private final Map<String, Integer> numbers = new HashMap<>();
     private final Map<String, PreparedStatement> statements = new HashMap<>();
@@ -202,6 +206,14 @@ final class JournalStore implements Writing.Store {
         p.executeUpdate();
     }
 
+    @Override
+    public void chlorine(Instant at, String json) throws SQLException {
+        PreparedStatement p = prepared("INSERT OR REPLACE INTO chlorine VALUES (?, ?)");
+        p.setLong(1, at.toEpochMilli());
+        p.setString(2, json);
+        p.executeUpdate();
+    }
+
     void alive(Instant at) throws SQLException {
         transaction(() -> {
             try (PreparedStatement p = db.prepareStatement("INSERT OR REPLACE INTO alive VALUES (1, ?)")) {
@@ -298,8 +310,10 @@ final class JournalStore implements Writing.Store {
                 p.setLong(2, before.toEpochMilli());
                 p.executeUpdate();
             }
-            try (PreparedStatement p = db.prepareStatement(OLD_INCIDENTS)) {
-                p.executeUpdate();
+            for (String old : List.of(OLD_INCIDENTS, OLD_CHLORINE)) {
+                try (PreparedStatement p = db.prepareStatement(old)) {
+                    p.executeUpdate();
+                }
             }
         });
     }

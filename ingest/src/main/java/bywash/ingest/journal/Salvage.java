@@ -24,7 +24,16 @@ final class Salvage {
     private static final long MOST_SEQ = 1L << 52;
 
     private static final List<String> LOGS = List.of("message", "entry", "state", "transition");
-    private static final List<String> TABLES = List.of("topic", "alarm", "alive", "site", "incident", "rollup");
+    private static final List<String> TABLES =
+            List.of("topic", "alarm", "alive", "site", "incident", "chlorine", "rollup");
+
+    /** Incidents whose own row is lost, by the lines that are left of them. */
+    private static final String INCIDENTS_OF_LINES =
+            "INSERT OR IGNORE INTO incident SELECT min(seq), incident, NULL FROM (SELECT seq, CASE WHEN json_valid(json)"
+                    + " AND json_extract(json, '$.alarm') IN ('unplanned-inflow', 'unplanned-loss', 'overflow-near',"
+                    + " 'line-not-shut', 'unsafe-release', 'chlorine-risk', 'orp-rise')"
+                    + " THEN json_extract(json, '$.incident') END AS incident FROM transition)"
+                    + " WHERE incident <> '' GROUP BY incident";
 
     /** What was taken over. */
     record Saved(int entries, int alarmLines, int messages) {
@@ -53,6 +62,9 @@ final class Salvage {
                 String where = "seq BETWEEN 1 AND " + MOST_SEQ + (i > 0 ? "" : " AND time > " + weekAgo(old));
                 count[i] = copy(old, fresh, LOGS.get(i), "seq", where);
             }
+        }
+        try (Statement s = fresh.createStatement()) {
+            s.executeUpdate(INCIDENTS_OF_LINES);
         }
         fresh.commit();
         return new Saved(count[1], count[3], count[0]);

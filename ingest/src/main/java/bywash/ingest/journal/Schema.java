@@ -13,7 +13,7 @@ import java.util.List;
  * <p>{@code seq} runs through all four logs, so that they can be played back in the order they were stored. Table
  * state holds how the feed and the watch stood; table alarm the last state of each alarm; alive how far the watch came; site the text
  * of the site file from a time on; incident those of the response sheets, each under the seq of its first alarm line, with what readings
- * added to it. Topics and
+ * added to it; chlorine what was known of it at whole hours. Topics and
  * probes are named once and numbered. Flags: quality of service plus 4 where retained. Times are milliseconds since 1970.
  */
 final class Schema {
@@ -36,7 +36,8 @@ final class Schema {
                             + " AND json_extract(json, '$.state') = 'unacknowledged' AND json_extract(json, '$.alarm') IN"
                             + " ('unplanned-inflow', 'unplanned-loss', 'overflow-near', 'line-not-shut', 'unsafe-release',"
                             + " 'chlorine-risk', 'orp-rise') THEN json_extract(json, '$.incident') END AS incident"
-                            + " FROM transition) WHERE incident IS NOT NULL GROUP BY incident"));
+                            + " FROM transition) WHERE incident IS NOT NULL GROUP BY incident"),
+            List.of("CREATE TABLE chlorine (time INTEGER PRIMARY KEY, json TEXT)"));
 
     private Schema() {}
 

@@ -40,6 +40,8 @@ public sealed interface Writing {
         void figures(Figures figures) throws SQLException;
 
         void site(Instant from, String text) throws SQLException;
+
+        void chlorine(Instant at, String json) throws SQLException;
     }
 
     /** Goes into the store. */
@@ -272,6 +274,24 @@ public sealed interface Writing {
         @Override
         public int size() {
             return OVERHEAD + text.length();
+        }
+    }
+
+    /** What is known of chlorine at a time, all of before in it. */
+    record Chlorine(Instant at, String json) implements Writing {
+        @Override
+        public Kind kind() {
+            return Kind.REST;
+        }
+
+        @Override
+        public void into(Store store) throws SQLException {
+            store.chlorine(at, json);
+        }
+
+        @Override
+        public int size() {
+            return OVERHEAD + json.length();
         }
     }
 }

@@ -96,6 +96,38 @@ class DamageTest {
     }
 
     @Test
+    void anIncidentOfWhichOnlyLaterLinesAreLeftIsListedByThese() throws Exception {
+        String line = "{\"alarm\":\"chlorine-risk\",\"state\":\"acknowledged\",\"incident\":\"i-1\"}";
+        try (Journal journal = open()) {
+            fill(journal);
+            journal.appendTransitions(List.of(
+                    new KeptTransition(T0, line, "chlorine-risk", "system", "stands", ""),
+                    new KeptTransition(T0, line.replace("i-1", ""), "chlorine-risk", "system", "stands", "")));
+        }
+        overwrite((int) (Files.size(file()) / PAGE / 2));
+        List<String> told = new ArrayList<>();
+        try (Journal journal = open()) {
+            Story story = new Story() {
+                @Override
+                public void changed(String changed) {
+                    told.add(changed);
+                }
+
+                @Override
+                public void entered(bywash.rules.event.OperatorEntry entry) {
+                    // not asked for
+                }
+            };
+            replayed(journal); // the damage is found, and what is left taken over
+            assertEquals(1, journal.begunAnew());
+            assertEquals(
+                    List.of("i-1"),
+                    journal.incidents(10, story).stream().map(KeptIncident::id).toList());
+        }
+        assertEquals(List.of(line), told);
+    }
+
+    @Test
     void goesOnWithAFileCutShort() throws Exception {
         try (Journal journal = open()) {
             fill(journal);

@@ -8,22 +8,18 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Weighs the probes against the residual: how probable each reading is at each residual, as the factor by which it moves the
  * odds that the acute criterion is passed. Words for a factor follow R. E. Kass and A. E. Raftery, 1995: up to 3 hardly
  * tells, up to 20 tells, up to 150 strong, above very strong.
  *
- * <p>The potential answers chlorine in the logarithm: S ln(1 + C / 20 ug/L), with S anywhere from 20 to 150 mV, since no
- * published response of fish water is known; one probe in seven is taken as fouled and silent about chlorine, one in two hundred as
- * showing something else. The first minutes count less: water mixes and a probe follows within about six minutes. pH and
- * temperature tell how much water of the mains' kind came in; what the balance already counts tells nothing more.
+ * <p>The potential answers chlorine as one of {@link ProbeAnswer}; one probe in two hundred is taken as showing something else. The
+ * first minutes count less: water mixes and a probe follows within about six minutes. pH and temperature tell how much water of the
+ * mains' kind came in: whether what the balance counts is of that kind, and whether more came in than it counts.
  */
 final class Evidence {
-    private static final double HALF_UG_L = 20;
-    private static final double[] SLOPE_MV = {20, 45, 90, 150};
-    private static final double[] SLOPE_SHARE = {0.2, 0.3, 0.3, 0.2};
-    private static final double FOULED = 0.15;
     private static final double ELSE = 0.005;
     private static final double ELSE_RANGE_MV = 400;
     private static final double KEPT = 0.8;
@@ -37,6 +33,7 @@ final class Evidence {
     private final WaterSignals signals;
     private final Mains mains;
     private final List<String> lines = new ArrayList<>();
+    private @Nullable Likelihood heard;
 
     Evidence(WaterSignals signals, Mains mains) {
         this.signals = signals;
@@ -90,24 +87,26 @@ final class Evidence {
             case GOOD -> {
                 double error = signals.riseErrorMv();
                 double rise = signals.riseMv();
-                double other = FOULED * normal(rise, error) + ELSE / ELSE_RANGE_MV;
-                double factor = posterior.take(c -> (1 - FOULED - ELSE) * response(c * arrived, rise, error) + other);
+                Likelihood likelihood = (c, probe, water) ->
+                        (1 - ELSE) * response(probe.riseMv(c * arrived), rise, error) + ELSE / ELSE_RANGE_MV;
+                heard = likelihood;
+                double factor = posterior.take(likelihood);
                 lines.add("ORP: " + Figures.signed(rise, 0) + " mV, " + Figures.signed(rise / error, 1)
                         + " sigma from its usual (" + words(factor) + ")");
             }
         }
     }
 
-    /** Density of the rise where the probe responds to a residual. */
-    private static double response(double ugL, double riseMv, double errorMv) {
-        double fold = StrictMath.log1p(ugL / HALF_UG_L);
-        double sum = 0;
-        for (int i = 0; i < SLOPE_MV.length; i++) {
-            double expected = SLOPE_MV[i] * fold;
-            double error = StrictMath.sqrt(errorMv * errorMv + 0.04 * expected * expected);
-            sum += SLOPE_SHARE[i] * normal(riseMv - expected, error);
-        }
-        return sum;
+    /** Density of the rise where another is expected; a fifth of what is expected is open. */
+    private static double response(double expectedMv, double riseMv, double errorMv) {
+        double error = StrictMath.sqrt(errorMv * errorMv + 0.04 * expectedMv * expectedMv);
+        return normal(riseMv - expectedMv, error);
+    }
+
+    /** What the potential says, for {@link Joint}; null where it is not heard. */
+    @Nullable
+    Likelihood heard() {
+        return heard;
     }
 
     private void kind(Kind kind, Posterior posterior, double mainsShare) {
@@ -117,17 +116,31 @@ final class Evidence {
         double shift = kind.signal.rise();
         double spread = 2 * kind.signal.spread();
         double misled = MISLED * normal(shift, 4 * spread);
-        double factor = posterior.take(c -> {
-            double share = StrictMath.max(mainsShare, StrictMath.min(0.5, c / 1000 / (mains.residualMgL() * KEPT)));
-            double expected = share * kind.whole;
-            double error = StrictMath.sqrt(spread * spread + 0.25 * expected * expected);
-            return (1 - MISLED) * normal(shift - expected, error) + misled;
+        double known = mainsShare * kind.whole;
+        double ofMains = likeMains(shift, known, spread);
+        // water of another kind may be like anything, within as much as mains water would do
+        double ofOther = normal(shift, StrictMath.sqrt(spread * spread + known * known));
+        double factor = posterior.take((c, probe, water) -> {
+            double fits = switch (water) {
+                case MAINS -> ofMains;
+                case OTHER -> ofOther;
+                case UNSEEN -> likeMains(shift, unseenShare(c, mainsShare) * kind.whole, spread);
+            };
+            return (1 - MISLED) * fits + misled;
         });
         boolean matters = mainsShare > 0 || posterior.passed() > MATTERS;
         if (matters && (factor > 1.05 || factor < 0.95)) {
             lines.add(kind.name + ": " + Figures.signed(shift, 2) + kind.unit + " from its usual (" + words(factor)
                     + ")");
         }
+    }
+
+    private double unseenShare(double ugL, double mainsShare) {
+        return StrictMath.max(mainsShare, StrictMath.min(0.5, ugL / 1000 / (mains.residualMgL() * KEPT)));
+    }
+
+    private static double likeMains(double shift, double expected, double spread) {
+        return normal(shift - expected, StrictMath.sqrt(spread * spread + 0.25 * expected * expected));
     }
 
     private static double normal(double miss, double sd) {

@@ -83,4 +83,18 @@ final class FillMeter {
     Instant riseBegan() {
         return riseBegan;
     }
+
+    ChlorineMemory.Meter memory() {
+        return new ChlorineMemory.Meter(volumeL, lowL, peakL, peakAt, riseBegan, rising);
+    }
+
+    /** Goes on where another ended; the readings of its median come anew. */
+    void restore(ChlorineMemory.Meter memory) {
+        volumeL = memory.volumeL();
+        lowL = memory.lowL();
+        peakL = memory.peakL();
+        peakAt = memory.peakAt();
+        riseBegan = memory.riseBegan();
+        rising = memory.rising();
+    }
 }

@@ -1,5 +1,7 @@
 package bywash.rules.chlorine;
 
+import bywash.rules.site.SystemVolume;
+
 /**
  * An amount of water as a range.
  *
@@ -18,6 +20,11 @@ public record Litres(double lowL, double likelyL, double highL) {
     public static Litres of(double litres) {
         double l = StrictMath.max(0, litres);
         return new Litres(l, l, l);
+    }
+
+    /** What a system holds. */
+    static Litres of(SystemVolume volume) {
+        return new Litres(volume.lowL(), volume.likelyL(), volume.highL());
     }
 
     /** Both together, both at their low or at their high end. */

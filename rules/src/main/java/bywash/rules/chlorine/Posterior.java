@@ -1,14 +1,16 @@
 package bywash.rules.chlorine;
 
+import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /**
- * What is believed of the residual, as weights on a grid of values, and how each piece of evidence changes that by Bayes'
- * rule. The balance gives the prior: a normal distribution in the logarithm with its likely value as median and its
- * ends as 5 and 95 % points, each side with its own spread; a small share stands for water that came in unseen, spread
- * evenly in the logarithm from 1 to 500 ug/L; what is below the grid stands at zero. Pieces of evidence are taken
- * as independent given the residual. The weight of a cell lies evenly over it in the logarithm, for chances and for
- * quantiles alike, so that what is said of the range and of the chance is said of one distribution.
+ * What is believed of the residual, as the weights of all combinations of what is not known, and how each piece of evidence changes
+ * them by Bayes' rule. The balance gives the prior, a {@link Belief}: for each of its cases and rates of loss a normal distribution
+ * in the logarithm, each side with its own spread; beside it stands water that came in {@link Unseen}. How the probe answers is open
+ * in each. What was told before is in {@link Joint}. Pieces of evidence are taken as independent given all these. For chances and
+ * quantiles the weights are put on a grid of residuals, where the weight of a cell lies evenly over it in the logarithm, so that
+ * what is said of the range and of the chance is said of one distribution; what is below the grid stands at zero.
  *
  * <p>Source of the method: R. E. Kass and A. E. Raftery, 1995, Bayes factors, J. Am. Stat. Assoc. 90:773-795.
  */
@@ -16,33 +18,114 @@ final class Posterior {
     private static final int CELLS = 72;
     private static final double FIRST_UG_L = 0.05;
     private static final double LAST_UG_L = 10_000;
-    private static final double Z95 = 1.645;
-    private static final double LEAST_SPREAD = 0.05;
     private static final double CLEAN_UG_L = 0.05;
     private static final double STEP = StrictMath.log(LAST_UG_L / FIRST_UG_L) / (CELLS - 1);
+    private static final double BELOW_GRID = StrictMath.log(FIRST_UG_L) - STEP / 2;
     private static final double[] VALUES = values();
     private static final double[] ACUTE = sharesAbove(ResidualEstimate.ACUTE_UG_L);
+    private static final ProbeAnswer[] ANSWERS = ProbeAnswer.values();
+    private static final ProbeAnswer[] NO_PROBE = {ProbeAnswer.FOULED};
 
     private final double[] limitShares;
-    private final double[] weight = new double[CELLS + 1];
+    private final ProbeAnswer[] answers;
+    private final double[] cells = new double[CELLS + 1];
+    private boolean gridded;
+
+    // one combination a place
+    private double[] from = new double[256];
+    private double[] to = new double[256];
+    private double[] weight = new double[256];
+    private byte[] answer = new byte[256];
+    private byte[] water = new byte[256];
+    private int count;
 
     /** @param unseen probability that water came in unseen, 0 to 1 */
-    Posterior(Residual balance, double unseen, double limitUgL) {
+    Posterior(Belief balance, double unseen, double limitUgL) {
+        this(balance, new Joint(), new Unseen(unseen, Double.POSITIVE_INFINITY), limitUgL);
+    }
+
+    /** @param told what a probe has told; null where there is none to tell */
+    Posterior(Belief balance, @Nullable Joint told, Unseen unseen, double limitUgL) {
+        this.answers = told == null ? NO_PROBE : ANSWERS;
         this.limitShares = limitUgL == ResidualEstimate.ACUTE_UG_L ? ACUTE : sharesAbove(limitUgL);
-        double likely = balance.likelyMgL() * 1000;
-        double high = balance.highMgL() * 1000;
-        if (high < CLEAN_UG_L) {
-            weight[0] = 1 - unseen;
-        } else {
-            known(balance.lowMgL() * 1000, StrictMath.max(CLEAN_UG_L, likely), high, 1 - unseen);
+        for (int i = 0; i < balance.cases().size(); i++) {
+            known(balance.cases().get(i), i, told);
         }
+        double seen = sum();
+        for (int i = 0; i < count; i++) {
+            weight[i] /= seen;
+        }
+        double inRange = 0;
+        for (int i = 1; i <= CELLS; i++) {
+            inRange += VALUES[i] >= 1 && VALUES[i] <= 500 ? 1 : 0;
+        }
+        double missed = 0;
+        int first = count;
+        for (int i = 1; i <= CELLS; i++) {
+            if (unseen.chance() > 0 && VALUES[i] >= 1 && VALUES[i] <= 500) {
+                double share = unseen.chance() / inRange * unseen.missed(VALUES[i]);
+                missed += share;
+                double half = StrictMath.exp(STEP / 2);
+                add(VALUES[i] / half, VALUES[i] * half, share, Water.UNSEEN);
+            }
+        }
+        for (int i = 0; i < first; i++) {
+            weight[i] *= 1 - missed;
+        }
+    }
+
+    private double sum() {
         double sum = 0;
-        for (int i = 1; i <= CELLS; i++) {
-            sum += VALUES[i] >= 1 && VALUES[i] <= 500 ? 1 : 0;
+        for (int i = 0; i < count; i++) {
+            sum += weight[i];
         }
-        for (int i = 1; i <= CELLS; i++) {
-            weight[i] += VALUES[i] >= 1 && VALUES[i] <= 500 ? unseen / sum : 0;
+        return sum;
+    }
+
+    private void known(Case c, int situation, @Nullable Joint told) {
+        Water kind = Belief.isMains(situation) ? Water.MAINS : Water.OTHER;
+        if (c.most() * 1000 * StrictMath.exp(Case.Z95 * c.up()) < CLEAN_UG_L) {
+            add(0, 0, c.share(), kind);
+            return;
         }
+        for (int r = 0; r < Case.RATES; r++) {
+            double low = Joint.fromUgL(c, r, 0);
+            for (int a = 0; a < Joint.AMOUNTS; a++) {
+                double high = Joint.fromUgL(c, r, a + 1);
+                double share = c.share() * c.weight(r) * Joint.share(a);
+                if (told == null) {
+                    add(low, high, share, kind);
+                } else {
+                    for (ProbeAnswer each : ANSWERS) {
+                        add(low, high, share * each.share() * told.told(situation, r, a, each), each, kind);
+                    }
+                }
+                low = high;
+            }
+        }
+    }
+
+    private void add(double low, double high, double share, Water kind) {
+        for (ProbeAnswer each : answers) {
+            add(low, high, answers.length == 1 ? share : share * each.share(), each, kind);
+        }
+    }
+
+    private void add(double low, double high, double share, ProbeAnswer each, Water kind) {
+        if (count == weight.length) {
+            int more = 4 * count;
+            from = Arrays.copyOf(from, more);
+            to = Arrays.copyOf(to, more);
+            weight = Arrays.copyOf(weight, more);
+            answer = Arrays.copyOf(answer, more);
+            water = Arrays.copyOf(water, more);
+        }
+        from[count] = low;
+        to[count] = high;
+        weight[count] = share;
+        answer[count] = (byte) each.ordinal();
+        water[count] = (byte) kind.ordinal();
+        count++;
     }
 
     private static double[] values() {
@@ -53,17 +136,31 @@ final class Posterior {
         return values;
     }
 
-    private void known(double low, double likely, double high, double share) {
-        double above = StrictMath.max(LEAST_SPREAD, StrictMath.log(StrictMath.max(high, likely) / likely) / Z95);
-        double floor = StrictMath.max(low, likely / 1000);
-        double below = StrictMath.max(LEAST_SPREAD, StrictMath.log(likely / floor) / Z95);
-        double before = 0;
-        for (int i = 0; i <= CELLS; i++) {
-            double log = StrictMath.log(VALUES[StrictMath.max(1, i)] / likely) + (i == 0 ? -STEP : STEP) / 2;
-            double upTo = i == CELLS ? 1 : normalBelow(log / (log > 0 ? above : below));
-            weight[i] += share * (upTo - before);
-            before = upTo;
+    /** Puts the weights on the grid. */
+    private double[] grid() {
+        if (!gridded) {
+            gridded = true;
+            Arrays.fill(cells, 0);
+            for (int i = 0; i < count; i++) {
+                if (weight[i] > 0) {
+                    spread(from[i], to[i], weight[i]);
+                }
+            }
         }
+        return cells;
+    }
+
+    private void spread(double low, double high, double share) {
+        double begin = low <= 0 ? -1 : (StrictMath.log(low) - BELOW_GRID) / STEP;
+        double end = high <= 0 ? -1 : (StrictMath.log(high) - BELOW_GRID) / STEP;
+        double left = share;
+        double each = end > begin ? share / (end - begin) : 0;
+        for (int cell = (int) StrictMath.max(0, StrictMath.floor(begin)); cell < CELLS && cell < end; cell++) {
+            double part = each * (StrictMath.min(end, cell + 1) - StrictMath.max(begin, cell));
+            cells[cell + 1] += part;
+            left -= part;
+        }
+        cells[begin >= CELLS ? CELLS : 0] += StrictMath.max(0, left);
     }
 
     /**
@@ -80,17 +177,24 @@ final class Posterior {
         return z > 0 ? 1 - above : above;
     }
 
-    /** Takes a piece of evidence: how probable it is at each residual (ug/L). Returns its Bayes factor for passed. */
+    /** Takes a piece of evidence that is the same for every water and probe. Returns its Bayes factor for passed. */
     double take(DoubleUnaryOperator likelihood) {
+        return take((ugL, probe, kind) -> likelihood.applyAsDouble(ugL));
+    }
+
+    /** Takes a piece of evidence. Returns its Bayes factor for passed. */
+    double take(Likelihood likelihood) {
         double before = odds();
-        double sum = 0;
-        for (int i = 0; i <= CELLS; i++) {
-            weight[i] *= weight[i] == 0 ? 0 : likelihood.applyAsDouble(VALUES[i]);
-            sum += weight[i];
+        Water[] kinds = Water.values();
+        for (int i = 0; i < count; i++) {
+            double ugL = StrictMath.sqrt(from[i] * to[i]);
+            weight[i] *= weight[i] == 0 ? 0 : likelihood.of(ugL, ANSWERS[answer[i]], kinds[water[i]]);
         }
-        for (int i = 0; i <= CELLS; i++) {
+        double sum = sum();
+        for (int i = 0; i < count; i++) {
             weight[i] = sum > 0 ? weight[i] / sum : 0;
         }
+        gridded = false;
         double after = odds();
         return before > 0 && after > 0 ? after / before : 1;
     }
@@ -113,9 +217,10 @@ final class Posterior {
     private double above(double[] shares) {
         double sum = 0;
         double all = 0;
+        double[] grid = grid();
         for (int i = 0; i <= CELLS; i++) {
-            sum += weight[i] * shares[i];
-            all += weight[i];
+            sum += grid[i] * shares[i];
+            all += grid[i];
         }
         return all > 0 ? sum / all : 0;
     }
@@ -132,19 +237,20 @@ final class Posterior {
 
     /** The value below which this share of the weight lies, ug/L. */
     double quantile(double share) {
+        double[] grid = grid();
         double all = 0;
-        for (double w : weight) {
+        for (double w : grid) {
             all += w;
         }
-        double left = share * all - weight[0];
+        double left = share * all - grid[0];
         if (left <= 0) {
             return 0;
         }
         for (int i = 1; i <= CELLS; i++) {
-            if (weight[i] > 0 && left <= weight[i]) {
-                return VALUES[i] * StrictMath.exp(STEP * (left / weight[i] - 0.5));
+            if (grid[i] > 0 && left <= grid[i]) {
+                return VALUES[i] * StrictMath.exp(STEP * (left / grid[i] - 0.5));
             }
-            left -= weight[i];
+            left -= grid[i];
         }
         return VALUES[CELLS];
     }

@@ -256,6 +256,60 @@ public final class ReserveBatch {
                         ammoniaMgL));
     }
 
+    ChlorineMemory.Batch memory() {
+        return new ChlorineMemory.Batch(
+                vessel,
+                meter.memory(),
+                steps,
+                tests,
+                residual,
+                rate,
+                treatment,
+                asOf,
+                filledAt,
+                claimed,
+                awaited,
+                awaitedL,
+                mixedL,
+                bookedL,
+                declared,
+                confirmed,
+                ammoniaMgL);
+    }
+
+    void restore(ChlorineMemory.Batch memory) {
+        meter.restore(memory.meter());
+        steps.clear();
+        steps.addAll(memory.steps());
+        tests.clear();
+        tests.addAll(memory.tests());
+        residual = memory.residual();
+        rate = memory.rate();
+        treatment = memory.treatment();
+        asOf = memory.asOf();
+        filledAt = memory.filledAt();
+        claimed = memory.claimed();
+        awaited = memory.awaited();
+        awaitedL = memory.awaitedL();
+        mixedL = memory.mixedL();
+        bookedL = memory.bookedL();
+        declared = memory.declared();
+        confirmed = memory.confirmed();
+        ammoniaMgL = memory.ammoniaMgL();
+    }
+
+    /**
+     * Its level was read meanwhile, but is not on hand any more: water may have been filled in since what was entered on it. It
+     * counts as mains water until it is tested again.
+     */
+    void unwatched() {
+        if (asOf != null) {
+            confirmed = false;
+            residual = Residual.ofUnknownSource(mains);
+            tests.clear();
+        }
+    }
+
     private static double hours(Instant from, Instant to) {
         return Duration.between(from, to).toMillis() / 3_600_000.0;
     }

@@ -23,6 +23,8 @@ public record Residual(double lowMgL, double likelyMgL, double highMgL) {
     private static final double MAINS_LOW = 0.5;
 
     private static final double MAINS_HIGH = 1.5;
+    private static final double OTHER_LOW = 0.001;
+    private static final double OTHER_LIKELY = 0.1;
 
     public Residual {
         if (!(lowMgL >= 0 && lowMgL <= likelyMgL && likelyMgL <= highMgL && highMgL <= MOST_MG_L)) {
@@ -55,6 +57,15 @@ public record Residual(double lowMgL, double likelyMgL, double highMgL) {
     public static Residual ofUnknownSource(Mains mains) {
         Residual tap = ofMains(mains);
         return new Residual(0, tap.likelyMgL, tap.highMgL);
+    }
+
+    /**
+     * Water that does not come straight from the tap: rain, or water that has stood. It may carry nothing to speak of or as much as
+     * the mains, most likely a tenth; assumed.
+     */
+    static Residual ofOtherWater(Mains mains) {
+        double stated = mains.disinfectant() == Disinfectant.NONE ? 0 : mains.residualMgL();
+        return between(stated * OTHER_LOW, stated * OTHER_LIKELY, stated);
     }
 
     /** What is left after a time (h): the low end with the high rate of loss, the high end with the low one. */

@@ -25,21 +25,36 @@ public final class ResidualTracker {
     private static final double LAG_S = 360;
     private static final double CALM_SIGMAS = 2;
     private static final Duration BUSY_EVERY = Duration.ofSeconds(15);
+    /** After this an estimate changes slowly, and temperature and pH have gone their own way. */
+    private static final Duration LATELY = Duration.ofHours(1);
+
     private static final Duration CALM_EVERY = Duration.ofSeconds(60);
+    private static final Duration LEARN_EVERY = Duration.ofSeconds(60);
     private static final double UNSEEN = 0.01;
     private static final double UNSEEN_BLIND = 0.02;
-    private static final double UNSEEN_LATE = 0.0001;
+    /** An inflow of so many litres that stops is seen or missed alike, of siphon beds too; by the benchmark of the delays. */
+    private static final double HALF_SEEN_L = 40;
+
+    private static final double SPENT_MG_L = 0.001;
+    private static final double LEAST_LEARNED_MG_L = 1e-4;
     private static final Duration SEEN_BY = Duration.ofMinutes(30);
     private static final double RISE_SIGMAS = 6;
     private static final double RISE_MV = 15;
     private static final double CLIMB_UG_L = 2;
     private static final double CLIMB_SURE = 0.7;
 
+    private static final String UNKNOWN_SOURCE =
+            "; not all of it from a known source, so it counts as mains water until a chlorine test shows otherwise";
+
     private final Site site;
     private final SystemBalance balance;
     private final WaterSignals signals;
     private final TreeMap<String, ReserveBatch> batches = new TreeMap<>();
     private final TreeMap<String, LitresKnown> known = new TreeMap<>();
+    private final TreeMap<String, Named> named = new TreeMap<>();
+    private final Joint told = new Joint();
+    private @Nullable Instant learnedAt;
+    private String learnedOf = "";
     private @Nullable ResidualEstimate current;
     private @Nullable Instant judgedAt;
     private double laggedMgL;
@@ -47,16 +62,24 @@ public final class ResidualTracker {
     private double acuteUgL = ResidualEstimate.ACUTE_UG_L;
     private double chronicUgL = ResidualEstimate.CHRONIC_UG_L;
     private boolean climbing;
-    /** Believed before the last test of the system. */
-    private @Nullable Residual untested;
 
     private boolean flowing;
+    private @Nullable Instant flowedAt;
+
+    /**
+     * Where a flow comes from.
+     *
+     * @param source as it was named last
+     * @param reserve that was named at all; empty where none was
+     */
+    private record Named(Instant since, String source, String reserve) {}
 
     public ResidualTracker(Site site) {
         this.site = site;
         this.signals = new WaterSignals(site);
         boolean chloramine = site.mains().disinfectant() == Disinfectant.CHLORAMINE;
-        this.balance = new SystemBalance(chloramine ? SystemLoss.CHLORAMINE : SystemLoss.CHLORINE);
+        this.balance = new SystemBalance(
+                chloramine ? SystemLoss.CHLORAMINE : SystemLoss.CHLORINE, Litres.of(SystemVolume.of(site)));
         for (Vessel reserve : site.vessels(VesselRole.RESERVE)) {
             batches.put(reserve.id(), new ReserveBatch(reserve.id(), site.mains(), reserve.volumeL()));
         }
@@ -91,14 +114,44 @@ public final class ResidualTracker {
         return safe;
     }
 
+    /** What a watch has to be told that begins here again. */
+    public ChlorineMemory memory(Instant at) {
+        return new ChlorineMemory(
+                at,
+                balance.memory(),
+                batches.values().stream().map(ReserveBatch::memory).toList());
+    }
+
+    /** Goes on from there; reserves that it does not name are as they were entered. */
+    public void restore(ChlorineMemory memory) {
+        balance.restore(memory.at(), memory.system());
+        for (ChlorineMemory.Batch kept : memory.batches()) {
+            ReserveBatch batch = batches.get(kept.vessel());
+            if (batch != null) {
+                batch.restore(kept);
+            }
+        }
+        judgedAt = null;
+    }
+
+    /** There was a watch before, but nothing is left of what it saw: what was entered on a reserve may hold no longer. */
+    public void unwatched() {
+        batches.values().forEach(ReserveBatch::unwatched);
+    }
+
     /** Oxidation potential, pH and temperature as evidence. */
     public WaterSignals signals() {
         return signals;
     }
 
     /** A dechlorinator went into the system, g pure: what it may remove widens the range downward. */
-    public void dosed(Dechlorinator agent, double massG) {
-        balance.dosed(massG * 1000 / agent.mgPerMgCl2());
+    public void dosed(Instant at, Dechlorinator agent, double massG) {
+        balance.dosed(at, massG * 1000 / agent.mgPerMgCl2());
+    }
+
+    /** Such a dose was taken back: the estimate is what it would be without it. */
+    public void undosed(Instant at, Dechlorinator agent, double massG) {
+        balance.undosed(at, massG * 1000 / agent.mgPerMgCl2());
     }
 
     /** A total-chlorine test, of a reserve or of the system. */
@@ -107,22 +160,17 @@ public final class ResidualTracker {
         if (batch != null) {
             batch.tested(at, totalMgL);
         } else {
-            untested = balance.residual();
-            balance.tested(totalMgL, StrictMath.max(LossFit.LEAST_READING_MG_L, 0.1 * totalMgL));
+            balance.tested(at, totalMgL, StrictMath.max(LossFit.LEAST_READING_MG_L, 0.1 * totalMgL));
         }
     }
 
-    /**
-     * A chlorine test was taken back. A reserve counts as mains water again; of the system the range is widened by what was
-     * believed before its last test, without the loss since, which errs on the safe side.
-     */
-    public void withdrawn(String vessel, Instant at) {
+    /** A total-chlorine test was taken back: a reserve counts as mains water again, the system is as without it. */
+    public void withdrawn(Instant at, String vessel, Instant testedAt, double totalMgL) {
         ReserveBatch batch = batches.get(vessel);
         if (batch != null) {
             batch.doubted(at);
-        } else if (untested != null) {
-            balance.widened(untested);
-            untested = null;
+        } else {
+            balance.untested(testedAt, totalMgL);
         }
     }
 
@@ -142,7 +190,8 @@ public final class ResidualTracker {
         blind = !seen;
         double likely = balance.residual().likelyMgL();
         laggedMgL += (likely - laggedMgL) * (1 - StrictMath.exp(-TICK_S / LAG_S));
-        boolean calm = !flows && likely < 1e-4 && !(signals.riseSigmas() > CALM_SIGMAS);
+        flowedAt = flows ? at : flowedAt;
+        boolean calm = !lately(at) && !(signals.riseSigmas() > CALM_SIGMAS);
         Instant before = judgedAt;
         boolean due = before == null || !at.isBefore(before.plus(calm ? CALM_EVERY : BUSY_EVERY));
         if (due || flows != flowing) {
@@ -150,6 +199,11 @@ public final class ResidualTracker {
             current = judge(at);
         }
         flowing = flows;
+    }
+
+    private boolean lately(Instant at) {
+        Instant flowed = flowedAt;
+        return flowed != null && at.isBefore(flowed.plus(LATELY));
     }
 
     private boolean take(Instant at, String vessel, FlowFinding finding) {
@@ -169,21 +223,36 @@ public final class ResidualTracker {
             return false;
         }
         Litres litres = known.computeIfAbsent(vessel, v -> new LitresKnown()).take(finding);
-        balance.inflow(
-                vessel,
-                new Inflow(
-                        since,
-                        at,
-                        litres,
-                        StrictMath.max(0, finding.rateLMin()),
-                        strength(at, finding.source()),
-                        finding.source()));
+        double rate = StrictMath.max(0, finding.rateLMin());
+        String source = source(vessel, since, finding);
+        ReserveBatch batch = batches.get(source);
+        Residual ifMains = batch != null ? batch.residual(at) : Residual.ofMains(site.mains());
+        Residual ifOther = batch != null ? ifMains : other(at, vessel, since);
+        Instant over = finding.until();
+        Instant until = over == null || over.isBefore(since) ? at : over;
+        balance.inflow(vessel, new Inflow(since, until, litres, rate, ifMains, ifOther, source));
         return true;
     }
 
-    private Residual strength(Instant at, String source) {
-        ReserveBatch batch = batches.get(source);
-        return batch != null ? batch.residual(at) : Residual.ofUnknownSource(site.mains());
+    /** The last figures of a flow, when it is over, name no source any more: the one that was named while it ran holds. */
+    private String source(String vessel, Instant since, FlowFinding finding) {
+        Named before = named.get(vessel);
+        if (before == null || !before.since.equals(since)) {
+            before = new Named(since, finding.source(), "");
+        }
+        if (finding.rateLMin() > 0 && finding.until() == null) {
+            String reserve = batches.containsKey(finding.source()) ? finding.source() : before.reserve;
+            before = new Named(since, finding.source(), reserve);
+            named.put(vessel, before);
+        }
+        return before.source;
+    }
+
+    /** A reserve that was named as the source of this flow, and no longer is for sure, is what it may be if it is not mains water. */
+    private Residual other(Instant at, String vessel, Instant since) {
+        Named before = named.get(vessel);
+        ReserveBatch batch = before == null || !before.since.equals(since) ? null : batches.get(before.reserve);
+        return batch == null ? Residual.ofOtherWater(site.mains()) : batch.residual(at);
     }
 
     /** The estimate of the last tick. */
@@ -197,14 +266,18 @@ public final class ResidualTracker {
     private ResidualEstimate judge(Instant at) {
         Residual residual = balance.residual();
         double balanced = residual.likelyMgL() * 1000;
-        Posterior posterior = new Posterior(residual, unseen(at), acuteUgL);
+        Belief belief = balance.belief();
+        Posterior posterior = new Posterior(belief, signals.orpFitted() ? told : null, unseen(at), acuteUgL);
         List<String> lines = new ArrayList<>();
         lines.add(balanceWords() + "; by this alone the chance is " + Figures.of(100 * posterior.passed(), 0) + " %");
         Evidence evidence = new Evidence(signals, site.mains());
         double arrived = balanced > 0.1 ? StrictMath.min(2, laggedMgL * 1000 / balanced) : 1;
-        double share = StrictMath.min(1, balance.enteredL() / balance.systemL().likelyL());
+        double share = lately(at)
+                ? StrictMath.min(1, balance.enteredL() / balance.systemL().likelyL())
+                : 0;
         evidence.weigh(at, posterior, arrived, share);
         lines.addAll(evidence.lines());
+        learn(at, belief, evidence.heard());
         double probability = posterior.passed();
         climbing = climbing(at, posterior);
         double low = posterior.quantile(0.05);
@@ -218,20 +291,40 @@ public final class ResidualTracker {
         return new ResidualEstimate(low, likely, high, probability, acuteAt, lines, acute, chronic);
     }
 
-    /**
-     * How probable it is that water came in that the balance does not see. Assumed, and held against the simulation: more
-     * while levels are not heard, next to nothing once the balance had half an hour to see what the potential shows.
-     */
-    private double unseen(Instant at) {
+    private void learn(Instant at, Belief belief, @Nullable Likelihood heard) {
+        Instant before = learnedAt;
+        if (before != null && at.isBefore(before.plus(LEARN_EVERY))) {
+            return;
+        }
+        learnedAt = at;
+        String sources = balance.sources();
+        if (!sources.isEmpty() && !sources.equals(learnedOf)) {
+            // another strength, with another spread: what was told of the amount does not hold for it
+            told.forget();
+            learnedOf = sources;
+        }
+        if (belief.mostMgL() < LEAST_LEARNED_MG_L) {
+            told.forget();
+        } else if (heard != null) {
+            told.learn(belief, heard, LEARN_EVERY.toMillis() / 3_600_000.0);
+        }
+    }
+
+    /** More while levels are not heard; once the balance had half an hour it has seen the larger inflows. */
+    private Unseen unseen(Instant at) {
         if (site.mains().disinfectant() == Disinfectant.NONE) {
-            return 0;
+            return Unseen.NONE;
         }
         if (blind) {
-            return UNSEEN_BLIND;
+            return new Unseen(UNSEEN_BLIND, Double.POSITIVE_INFINITY);
         }
         Instant since = signals.highSince();
         boolean seenByNow = since != null && since.isBefore(at.minus(SEEN_BY));
-        return seenByNow ? UNSEEN_LATE : UNSEEN;
+        double half = HALF_SEEN_L
+                * site.mains().residualMgL()
+                * 1000
+                / balance.systemL().likelyL();
+        return new Unseen(UNSEEN, seenByNow ? half : Double.POSITIVE_INFINITY);
     }
 
     private boolean climbing(Instant at, Posterior posterior) {
@@ -253,7 +346,10 @@ public final class ResidualTracker {
             return "Balance: " + Figures.of(in.likelyL(), 0) + " L (" + Figures.of(in.lowL(), 0) + " to "
                     + Figures.of(in.highL(), 0) + " L) came in, system holds "
                     + Figures.of(held.likelyL(), 0) + " L (" + Figures.of(held.lowL(), 0) + " to "
-                    + Figures.of(held.highL(), 0) + ")";
+                    + Figures.of(held.highL(), 0) + ")" + (balance.unknownSource() ? UNKNOWN_SOURCE : "");
+        }
+        if (balance.residual().highMgL() > SPENT_MG_L) {
+            return "Balance: what came in before is likely gone, but may not all be";
         }
         return blind
                 ? "Balance: no level of the system to judge by, so water may come in unseen"

@@ -1,45 +1,73 @@
 package bywash.rules.chlorine;
 
+import bywash.rules.chlorine.BalanceStep.Came;
+import bywash.rules.chlorine.BalanceStep.Dosed;
+import bywash.rules.chlorine.BalanceStep.Tested;
 import bywash.rules.site.SystemVolume;
 import bywash.rules.water.LossRate;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Total residual chlorine in the mixed system water, as a range, by mass balance with the closed forms of {@link
- * bywash.rules.water.MixedTank}. A running inflow counts as evenly spread from its onset to now and is worked out anew each
+ * Total residual chlorine in the mixed system water, as a range and as a distribution, by mass balance with the closed forms of
+ * {@link bywash.rules.water.MixedTank}. A running inflow counts as evenly spread from its onset to now and is worked out anew each
  * time, so that a better estimate of its litres replaces the older one; when it ends, what it added stays and is lost at the
- * system's rate. The low end takes the fewest litres, the weakest source, the most water and the fastest loss; the high end the
- * contrary.
+ * system's rate. What ended, what was tested and what was dosed are kept as steps, each at its own time, so that one that turns
+ * out to have been a mistake can be left out as if it had never been.
  */
 final class SystemBalance {
+    /** Older steps cannot be taken back any more. */
+    private static final Duration TAKEN_BACK_WITHIN = Duration.ofDays(30);
+
+    private static final int MOST_STEPS = 300;
+
     private final LossRate loss;
     private final TreeMap<String, Inflow> running = new TreeMap<>();
     private final TreeMap<String, Instant> endedAt = new TreeMap<>();
-    private Residual settled = Residual.ZERO;
-    private Litres systemL = Litres.of(1);
+    private final List<BalanceStep> steps = new ArrayList<>();
+    /** Before the first step that is kept. */
+    private Settled base = Settled.CLEAN;
+    /** After the last. */
+    private Settled settled = Settled.CLEAN;
+
+    private Litres systemL;
     private boolean spilling;
     private @Nullable Instant last;
     private Litres endedL = Litres.of(0);
+    private boolean ofUnknown;
 
     SystemBalance(LossRate loss) {
+        this(loss, Litres.of(1));
+    }
+
+    /** @param systemL what the system holds before anything is heard, L */
+    SystemBalance(LossRate loss, Litres systemL) {
         this.loss = loss;
+        this.systemL = systemL;
     }
 
     /** Time passes; the volume and whether a vessel spills are as known now. */
     void tick(Instant at, SystemVolume volume, boolean spills) {
-        systemL = new Litres(volume.lowL(), volume.likelyL(), volume.highL());
+        systemL = Litres.of(volume);
         spilling = spills;
-        Instant before = last;
         last = at;
-        if (before != null) {
-            settled = settled.after(loss, hours(before, at));
-        }
-        if (running.isEmpty() && settled.likelyMgL() < 1e-3) {
+        if (running.isEmpty() && now().range().likelyMgL() < 1e-3) {
             endedL = Litres.of(0);
+            ofUnknown = false;
         }
+    }
+
+    private Settled now() {
+        Instant at = last;
+        return at == null ? settled : settled.after(loss, at);
     }
 
     /** What an inflow into a vessel has brought up to now. */
@@ -58,84 +86,152 @@ final class SystemBalance {
         Instant since = from.isBefore(inflow.until()) ? from : inflow.until();
         double share = hours(since, inflow.until()) * 60 / whole;
         Litres l = inflow.litres();
-        Litres cut = new Litres(l.lowL() * share, l.likelyL() * share, l.highL() * share);
-        return new Inflow(since, inflow.until(), cut, inflow.rateLMin(), inflow.source(), inflow.sourceWords());
+        return inflow.with(since, new Litres(l.lowL() * share, l.likelyL() * share, l.highL() * share));
     }
 
     /** Nothing runs into this vessel any more. */
     void ended(String vessel) {
         Inflow inflow = running.remove(vessel);
         if (inflow != null) {
-            double since = last == null ? 0 : hours(inflow.until(), last);
-            Residual added = inflow.adds(systemL, loss, spilling).after(loss, since);
-            settled = plus(dilute(settled, inflow), added);
+            step(new Came(inflow, systemL, spilling));
             endedAt.put(vessel, inflow.until());
             endedL = endedL.plus(inflow.litres());
+            ofUnknown |= inflow.unknown();
         }
     }
 
-    private Residual dilute(Residual old, Inflow inflow) {
-        double keep = 1
-                - inflow.litres().lowL()
-                        / StrictMath.max(systemL.highL(), inflow.litres().lowL());
-        double likely = 1
-                - inflow.litres().likelyL()
-                        / StrictMath.max(systemL.likelyL(), inflow.litres().likelyL());
-        double most = 1
-                - inflow.litres().highL()
-                        / StrictMath.max(systemL.lowL(), inflow.litres().highL());
-        return Residual.between(old.lowMgL() * most, old.likelyMgL() * likely, old.highMgL() * keep);
+    private void endAll() {
+        running.keySet().stream().toList().forEach(this::ended);
     }
 
-    private static Residual plus(Residual a, Residual b) {
-        return Residual.between(a.lowMgL() + b.lowMgL(), a.likelyMgL() + b.likelyMgL(), a.highMgL() + b.highMgL());
+    /** One entered late goes where its time is. */
+    private void step(BalanceStep step) {
+        int place = steps.size();
+        while (place > 0 && steps.get(place - 1).at().isAfter(step.at())) {
+            place--;
+        }
+        steps.add(place, step);
+        if (place == steps.size() - 1 && !step.at().isBefore(settled.at())) {
+            settled = settled.then(step, loss);
+        } else {
+            again();
+        }
+        while (steps.size() > MOST_STEPS || steps.get(0).at().isBefore(step.at().minus(TAKEN_BACK_WITHIN))) {
+            base = base.then(steps.remove(0), loss);
+        }
     }
 
-    /** The residual now. */
-    Residual residual() {
-        Residual sum = settled;
+    private void again() {
+        Settled sum = base;
+        for (BalanceStep each : steps) {
+            sum = sum.then(each, loss);
+        }
+        settled = sum;
+    }
+
+    private Settled withRunning() {
+        Settled sum = now();
         for (Inflow inflow : running.values()) {
-            sum = plus(dilute(sum, inflow), inflow.adds(systemL, loss, spilling));
+            sum = sum.came(new Came(inflow, systemL, spilling), loss);
         }
         return sum;
     }
 
+    /** The residual now. */
+    Residual residual() {
+        return withRunning().range();
+    }
+
+    /** The same as a distribution. */
+    Belief belief() {
+        return withRunning().belief();
+    }
+
     /** A test of the system water: the estimate is narrowed to it, or replaced where they do not agree. */
-    void tested(double totalMgL, double errorMgL) {
-        running.keySet().stream().toList().forEach(this::ended);
-        double low = StrictMath.max(0, totalMgL - errorMgL);
-        double high = totalMgL + errorMgL;
-        boolean agree = settled.lowMgL() <= high && settled.highMgL() >= low;
-        if (agree) {
-            low = StrictMath.max(low, settled.lowMgL());
-            high = StrictMath.min(high, settled.highMgL());
+    void tested(Instant at, double totalMgL, double errorMgL) {
+        endAll();
+        step(new Tested(at, totalMgL, errorMgL));
+    }
+
+    /** A test was taken back: all is as if it had not been made. */
+    void untested(Instant at, double totalMgL) {
+        takeBack(s -> s instanceof Tested t && t.at().equals(at) && t.totalMgL() == totalMgL);
+    }
+
+    /** A dechlorinator went in that can remove so much, mg as Cl2; what it did is not known before a test. */
+    void dosed(Instant at, double removesMg) {
+        endAll();
+        step(new Dosed(at, removesMg, systemL));
+    }
+
+    /** A dose was taken back: all is as if it had not been given. */
+    void undosed(Instant at, double removesMg) {
+        takeBack(s -> s instanceof Dosed d && d.at().equals(at) && d.removesMg() == removesMg);
+    }
+
+    private void takeBack(Predicate<BalanceStep> which) {
+        for (int i = 0; i < steps.size(); i++) {
+            if (which.test(steps.get(i))) {
+                steps.remove(i);
+                again();
+                return;
+            }
         }
-        double likely = StrictMath.max(low, StrictMath.min(high, agree ? settled.likelyMgL() : totalMgL));
-        settled = Residual.between(low, likely, high);
     }
 
-    /** The test that narrowed it is taken back: whatever was believed before may hold as well. */
-    void widened(Residual before) {
-        running.keySet().stream().toList().forEach(this::ended);
-        settled = Residual.between(
-                StrictMath.min(settled.lowMgL(), before.lowMgL()),
-                StrictMath.max(settled.likelyMgL(), before.likelyMgL()),
-                StrictMath.max(settled.highMgL(), before.highMgL()));
+    /** All up to now; what runs counts as come in. */
+    ChlorineMemory.SystemPart memory() {
+        List<BalanceStep> all = new ArrayList<>(steps);
+        Map<String, Instant> ends = new TreeMap<>(endedAt);
+        running.forEach((vessel, inflow) -> {
+            all.add(new Came(inflow, systemL, spilling));
+            ends.put(vessel, inflow.until());
+        });
+        return new ChlorineMemory.SystemPart(
+                base.at(),
+                base.range(),
+                of(all, Came.class),
+                of(all, Tested.class),
+                of(all, Dosed.class),
+                ends,
+                entered(),
+                unknownSource());
     }
 
-    /**
-     * A dechlorinator went in: the likely value falls by what it can remove (mg as Cl2), the low end to zero; the high end
-     * stays, since nothing shows that it was mixed, fresh and enough. A test brings it down.
-     */
-    void dosed(double removesMg) {
-        running.keySet().stream().toList().forEach(this::ended);
-        double likely = StrictMath.max(0, settled.likelyMgL() - removesMg / systemL.likelyL());
-        settled = Residual.between(0, likely, settled.highMgL());
+    private static <S extends BalanceStep> List<S> of(List<BalanceStep> all, Class<S> kind) {
+        return all.stream().filter(kind::isInstance).map(kind::cast).toList();
+    }
+
+    /** Goes on where another ended; nothing runs. */
+    void restore(Instant at, ChlorineMemory.SystemPart memory) {
+        running.clear();
+        endedAt.clear();
+        endedAt.putAll(memory.endedAt());
+        steps.clear();
+        steps.addAll(memory.came());
+        steps.addAll(memory.tested());
+        steps.addAll(memory.dosed());
+        steps.sort(Comparator.comparing(BalanceStep::at));
+        base = Settled.of(memory.baseAt(), memory.base());
+        endedL = memory.entered();
+        ofUnknown = memory.ofUnknown();
+        last = at;
+        again();
     }
 
     /** Inflows that run now. */
     Iterable<Inflow> running() {
         return running.values();
+    }
+
+    /** Whether some of what came in since the system was last clean is of unknown source. */
+    boolean unknownSource() {
+        return ofUnknown || running.values().stream().anyMatch(Inflow::unknown);
+    }
+
+    /** Where what runs comes from, in words; empty where nothing runs. */
+    String sources() {
+        return running.values().stream().map(Inflow::sourceWords).distinct().collect(Collectors.joining(", "));
     }
 
     /** Litres that came in since the system was last clean. */

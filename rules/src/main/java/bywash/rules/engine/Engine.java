@@ -4,6 +4,7 @@ import bywash.rules.alarm.AlarmBoard;
 import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.AlarmMemory;
 import bywash.rules.alarm.AlarmTransition;
+import bywash.rules.chlorine.ChlorineMemory;
 import bywash.rules.chlorine.ReserveBatch;
 import bywash.rules.chlorine.ResidualEstimate;
 import bywash.rules.chlorine.ResidualTracker;
@@ -47,6 +48,8 @@ import org.jspecify.annotations.Nullable;
  * Nothing here reads a clock: time comes in with events, and decisions are made on ticks.
  */
 public final class Engine {
+    private static final long CHLORINE_EVERY_S = 3600;
+
     private final Site site;
     private final Map<String, ProbeMonitor> monitors = new LinkedHashMap<>();
     private final Map<String, ProbeMonitor> byProbe = new HashMap<>();
@@ -64,6 +67,7 @@ public final class Engine {
     private final EntryRules entryRules;
     private final SeasonLedger season;
     private Stocking stocking;
+    private @Nullable ChlorineMemory chlorine;
     private @Nullable Instant at;
     private boolean feedUp = true;
     private String feedDetail = "";
@@ -218,6 +222,23 @@ public final class Engine {
                 volume);
         suppression.tick(now);
         board.tick(now);
+        if (now.getEpochSecond() % CHLORINE_EVERY_S == 0) {
+            chlorine = residual.memory(now);
+        }
+    }
+
+    /** What is known of chlorine as of the last whole hour; null before the first. */
+    public @Nullable ChlorineMemory chlorine() {
+        return chlorine;
+    }
+
+    /** Before the first reading: what was known of chlorine then; null where that is lost, though a watch has been. */
+    public void restore(@Nullable ChlorineMemory memory) {
+        if (memory == null) {
+            residual.unwatched();
+        } else {
+            residual.restore(memory);
+        }
     }
 
     private boolean spilling(Instant now) {

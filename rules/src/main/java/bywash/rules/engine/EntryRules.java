@@ -29,6 +29,8 @@ import bywash.rules.text.Figures;
 import bywash.rules.water.Dechlorinator;
 import bywash.rules.water.LabelStrength;
 import java.time.Instant;
+import java.util.Arrays;
+import java.util.List;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -117,12 +119,26 @@ final class EntryRules {
 
     /** A dechlorinator by the name on its label; every other reagent is no matter of chlorine. */
     private void dosed(Dose dose) {
-        for (Dechlorinator agent : Dechlorinator.values()) {
-            if (agent.word().equals(dose.reagent()) && residual.batch(dose.vessel()) == null) {
-                residual.dosed(
-                        agent, dose.massG() * LabelStrength.percent(dose.reagent(), dose.strengthPercent()) / 100);
-            }
+        for (Dechlorinator agent : agents(dose)) {
+            residual.dosed(dose.at(), agent, pureG(dose));
         }
+    }
+
+    private void undosed(Dose dose) {
+        for (Dechlorinator agent : agents(dose)) {
+            residual.undosed(dose.at(), agent, pureG(dose));
+        }
+    }
+
+    private List<Dechlorinator> agents(Dose dose) {
+        boolean system = residual.batch(dose.vessel()) == null;
+        return Arrays.stream(Dechlorinator.values())
+                .filter(agent -> system && agent.word().equals(dose.reagent()))
+                .toList();
+    }
+
+    private static double pureG(Dose dose) {
+        return dose.massG() * LabelStrength.percent(dose.reagent(), dose.strengthPercent()) / 100;
     }
 
     /** One entered late, behind a newer test of the same, stands on record only. */
@@ -171,9 +187,7 @@ final class EntryRules {
             case STOCKING -> {
                 return season.stocking();
             }
-            case DOSE -> {
-                // the likely residual stays where a dechlorinator put it; the high end never fell by one
-            }
+            case DOSE -> undosed((Dose) undone);
             case FEED, FISH_IN, HARVEST, WEIGH, FISH_LOSS, FISH_MOVE, PLANT, CROP_HARVEST, BED, PH_PLAN -> {
                 // the season's books are begun anew without it
             }
@@ -193,8 +207,9 @@ final class EntryRules {
     private void testWithdrawn(Instant at, WaterTest undone, SeasonLedger season) {
         String vessel = undone.vessel();
         tested.remove(vessel + " " + undone.quantity());
-        if (undone.quantity().endsWith("-chlorine")) {
-            residual.withdrawn(vessel, at);
+        if (undone.quantity().equals("total-chlorine")
+                || residual.batch(vessel) != null && undone.quantity().equals("free-chlorine")) {
+            residual.withdrawn(at, vessel, undone.at(), undone.value());
             return;
         }
         WaterTest before = season.test(vessel, undone.quantity());

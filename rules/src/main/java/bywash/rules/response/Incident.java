@@ -1,6 +1,8 @@
 package bywash.rules.response;
 
 import bywash.rules.alarm.AlarmKind;
+import bywash.rules.alarm.AlarmMemory;
+import bywash.rules.alarm.AlarmState;
 import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.chlorine.ResidualEstimate;
 import bywash.rules.detect.FlowFinding;
@@ -35,6 +37,7 @@ final class Incident {
     private final Set<String> active = new TreeSet<>();
     private final Set<Raised> raised = new TreeSet<>();
     private final TreeMap<String, Tick> done = new TreeMap<>();
+    private final TreeMap<String, Calls> calls = new TreeMap<>();
     private WaterCount water = new WaterCount();
     private @Nullable Instant ended;
     private @Nullable Instant changedAt;
@@ -66,16 +69,70 @@ final class Incident {
             case UNACKNOWLEDGED, ACKNOWLEDGED, SHELVED, SUPPRESSED, OUT_OF_SERVICE -> true;
             case RETURNED_UNACKNOWLEDGED, NORMAL -> false;
         };
+        raised.add(new Raised(t.kind(), t.subject()));
         if (holds) {
             active.add(key);
-            raised.add(new Raised(t.kind(), t.subject()));
             ended = null;
-        } else if (active.remove(key) && active.isEmpty()) {
-            ended = t.at();
+        } else {
+            active.remove(key);
+            ended = active.isEmpty() && ended == null ? t.at() : ended;
         }
         writtenAt = null;
         changedAt = t.at();
-        event(t.at(), key + " " + t.state().word() + ": " + t.message());
+        Calls before = calls.get(key);
+        if (t.again() && before != null && before.state == t.state()) {
+            before.again(t);
+            refresh();
+        } else {
+            calls.put(key, new Calls(t.state()));
+            event(t.at(), key + " " + t.state().word() + ": " + t.message());
+        }
+    }
+
+    /** An alarm that nobody acknowledges calls again and again; that is told once, with how often. */
+    private final class Calls {
+        private final AlarmState state;
+        private @Nullable Instant first;
+        private int count;
+        private int place = -1;
+
+        Calls(AlarmState state) {
+            this.state = state;
+        }
+
+        void again(AlarmTransition t) {
+            count++;
+            Instant at = first == null ? t.at() : first;
+            first = at;
+            String words = t.kind().word() + " " + t.subject() + " " + state.word() + ", called again"
+                    + (count == 1 ? "" : " " + count + " times until " + SiteTime.words(t.at(), site.timeZone())) + ": "
+                    + t.message();
+            if (place >= 0) {
+                events.set(place, new SheetEvent(at, words));
+            } else if (events.size() < MOST_EVENTS) {
+                place = events.size();
+                events.add(new SheetEvent(at, words));
+            }
+        }
+    }
+
+    /** The record of it is damaged: what is known is what is left. */
+    void damaged(Instant at, String words) {
+        event(at, words);
+    }
+
+    /** An alarm of it stands, whatever is left of the lines that told so. */
+    void stands(AlarmMemory alarm) {
+        active.add(alarm.kind().word() + " " + alarm.subject());
+        raised.add(new Raised(alarm.kind(), alarm.subject()));
+        ended = null;
+    }
+
+    /** No alarm of it stands; where no line told of its end, it was over by then. */
+    void over(Instant at) {
+        if (ended == null && active.isEmpty()) {
+            ended = at;
+        }
     }
 
     /** Whether entries still belong to it: while it stands and a day longer. */

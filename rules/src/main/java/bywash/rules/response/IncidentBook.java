@@ -1,6 +1,7 @@
 package bywash.rules.response;
 
 import bywash.rules.alarm.AlarmKind;
+import bywash.rules.alarm.AlarmMemory;
 import bywash.rules.alarm.AlarmState;
 import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.event.OperatorEntry;
@@ -9,6 +10,7 @@ import bywash.rules.site.Site;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -56,6 +58,70 @@ public final class IncidentBook {
                 incidents.remove(incidents.keySet().iterator().next());
             }
         }
+    }
+
+    /**
+     * A line of the record, told again. One of an incident that the book does not know yet, and that does not begin one, is what is
+     * left of it: its first lines are lost.
+     */
+    public void told(AlarmTransition t) {
+        boolean begins = KINDS.contains(t.kind()) && t.state() == AlarmState.UNACKNOWLEDGED;
+        if (!incidents.containsKey(t.incident()) && !begins) {
+            lost(t.incident(), t.at());
+        }
+        transition(t);
+    }
+
+    /**
+     * How alarms stand, once the record has been told: an incident whose lines are all lost stands by them, and by what readings had
+     * added. Where nothing is lost this changes nothing.
+     *
+     * @param kept figures of incidents of the record
+     * @param at when the watch before ended
+     */
+    public void complete(List<IncidentFigures> kept, List<AlarmMemory> alarms, Instant at) {
+        for (IncidentFigures figures : kept) {
+            if (!incidents.containsKey(figures.incident())) {
+                lost(figures.incident(), began(figures, at))
+                        .over(figures.sheet() == null ? at : figures.sheet().asOf());
+            }
+        }
+        for (AlarmMemory alarm : alarms) {
+            boolean holds = switch (alarm.state()) {
+                case UNACKNOWLEDGED, ACKNOWLEDGED, SHELVED, SUPPRESSED, OUT_OF_SERVICE -> true;
+                case RETURNED_UNACKNOWLEDGED, NORMAL -> false;
+            };
+            Incident known = incidents.get(alarm.incident());
+            Instant raised = alarm.raisedAt();
+            if (holds
+                    && raised != null
+                    && !alarm.incident().isEmpty()
+                    && (known != null || KINDS.contains(alarm.kind()))) {
+                (known == null ? lost(alarm.incident(), raised) : known).stands(alarm);
+            }
+        }
+        List<Incident> byTime = new ArrayList<>(incidents.values());
+        byTime.sort(Comparator.comparing(Incident::began));
+        incidents.clear();
+        byTime.forEach(i -> incidents.put(i.id(), i));
+    }
+
+    private static Instant began(IncidentFigures figures, Instant at) {
+        Instant first = at;
+        for (WaterRun run : figures.water()) {
+            first = run.since().isBefore(first) ? run.since() : first;
+        }
+        IncidentFigures.Peak peak = figures.peak();
+        return peak != null && peak.at().isBefore(first) ? peak.at() : first;
+    }
+
+    private Incident lost(String id, Instant at) {
+        Incident left = new Incident(id, site, at);
+        left.damaged(
+                at, "The record was damaged: the first lines of this incident are lost, it may have begun earlier");
+        incidents.put(id, left);
+        changed.add(id);
+        return left;
     }
 
     /** An entry: a ticked step goes to its incident, all else onto the record of those that stand. */

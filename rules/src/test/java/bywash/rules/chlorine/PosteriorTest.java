@@ -17,14 +17,14 @@ class PosteriorTest {
             "the prior is the normal distribution's: half above the median, 5 % above the high end (tables of the normal)")
     @CsvSource({"19, 40, 0.50", "10, 19, 0.05", "19, 60, 0.50"})
     void priorIsLogNormal(double likely, double high, double expected) {
-        Posterior p = new Posterior(new Residual(likely / 3000, likely / 1000, high / 1000), 0, 19);
+        Posterior p = new Posterior(Belief.of(new Residual(likely / 3000, likely / 1000, high / 1000)), 0, 19);
         assertEquals(expected, p.passed(), 0.09);
     }
 
     @Test
     @DisplayName("Bayes' theorem by hand: prior 0.01, evidence 50 times as likely: 0.336")
     void takesEvidenceAsBayesSays() {
-        Posterior p = new Posterior(Residual.ZERO, 0.01, 0.5);
+        Posterior p = new Posterior(Belief.of(Residual.ZERO), 0.01, 0.5);
         double factor = p.take(c -> c > 0 ? 0.5 : 0.01);
         assertEquals(50, factor, 1e-9);
         assertEquals(0.01 * 50 / (0.01 * 50 + 0.99), p.passed(), 1e-9);
@@ -32,7 +32,7 @@ class PosteriorTest {
 
     @Test
     void evidenceThatIsAlikeEverywhereChangesNothing() {
-        Posterior p = new Posterior(new Residual(0.005, 0.015, 0.04), 0.01, 19);
+        Posterior p = new Posterior(Belief.of(new Residual(0.005, 0.015, 0.04)), 0.01, 19);
         double before = p.passed();
         assertEquals(1, p.take(c -> 0.123), 1e-9);
         assertEquals(before, p.passed(), 1e-12);
@@ -40,7 +40,7 @@ class PosteriorTest {
 
     @Test
     void aCleanBalanceWithNothingUnseenCannotBePassed() {
-        Posterior p = new Posterior(Residual.ZERO, 0, 19);
+        Posterior p = new Posterior(Belief.of(Residual.ZERO), 0, 19);
         p.take(c -> c + 1);
         assertEquals(0, p.passed(), 0);
         assertEquals(0, p.quantile(0.95), 0);
@@ -67,7 +67,7 @@ class PosteriorTest {
             "without evidence the range is the balance's and the chance that of its normal distribution (Hipparchus)")
     @CsvSource({"5, 15, 40, 19", "20, 30, 50, 19", "0.5, 2, 9, 11", "300, 350, 400, 19", "17, 19, 21, 19"})
     void rangeAndChanceAreOneDistribution(double low, double likely, double high, double limit) {
-        Posterior p = new Posterior(new Residual(low / 1000, likely / 1000, high / 1000), 0, limit);
+        Posterior p = new Posterior(Belief.of(new Residual(low / 1000, likely / 1000, high / 1000)), 0, limit);
         double grain = 0.09; // half a cell
         assertEquals(low, p.quantile(0.05), grain * low);
         assertEquals(likely, p.quantile(0.5), grain * likely);
@@ -86,7 +86,7 @@ class PosteriorTest {
         double likely = Math.exp(8 * random.nextDouble() - 2);
         Residual balance = new Residual(
                 random.nextBoolean() ? 0 : likely / 2000, likely / 1000, likely * (1 + 5 * random.nextDouble()) / 1000);
-        Posterior p = new Posterior(balance, 0.01, 19);
+        Posterior p = new Posterior(Belief.of(balance), 0.01, 19);
         double centre = Math.log(1 + 100 * random.nextDouble());
         p.take(c -> 1e-6 + Math.exp(-Math.pow(Math.log(c + 1e-3) - centre, 2) / 2));
         for (double share : new double[] {0.01, 0.05, 0.5, 0.95, 0.99}) {
@@ -101,11 +101,13 @@ class PosteriorTest {
 
     @Test
     @DisplayName(
-            "a dose that may not have worked: nothing likely, but 100 ug/L not ruled out, leaves a chance of some percent")
+            "a dose that takes all of 100 ug/L, and one in ten does nothing: nothing likely, a chance of 10 % (by hand)")
     void whatADoseMayNotHaveRemovedIsStillPossible() {
-        Posterior p = new Posterior(new Residual(0, 0, 0.1), 0, 19);
+        Belief dosed = Belief.of(new Residual(0.09, 0.1, 0.11)).dosed(0.2);
+        Posterior p = new Posterior(dosed, 0, 19);
         assertEquals(0, p.quantile(0.05), 0);
+        assertEquals(0, p.quantile(0.5), 0);
         assertEquals(100, p.quantile(0.95), 9);
-        assertEquals(0.10, p.passed(), 0.02);
+        assertEquals(Belief.DOSE_FAILS, p.passed(), 1e-6);
     }
 }

@@ -10,6 +10,7 @@ import bywash.rules.site.SystemVolume;
 import bywash.rules.water.LossRate;
 import bywash.rules.water.MixedTank;
 import java.time.Instant;
+import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -137,7 +138,7 @@ class SystemBalanceTest {
     void saysWhenItWillHaveFallenBelow() {
         SystemBalance balance = new SystemBalance(new LossRate(0.03, 0.3, 2));
         balance.tick(at(0), volume(2000), false);
-        balance.tested(0.1, 0.02);
+        balance.tested(at(0), 0.1, 0.02);
         balance.tick(at(1), volume(2000), false);
         Crossing acute = new Forecast(balance).crossing(at(1), 19);
         assertTrue(!acute.rising());
@@ -150,9 +151,99 @@ class SystemBalanceTest {
         SystemBalance balance = new SystemBalance(new LossRate(0.03, 0.3, 2));
         balance.tick(at(60), volume(2000), false);
         balance.inflow("sump", inflow(60, 240));
-        balance.tested(0, 0.02);
+        balance.tested(at(60), 0, 0.02);
         assertEquals(0.02, balance.residual().highMgL(), 1e-9);
         assertTrue(balance.residual().likelyMgL() <= 0.02);
+    }
+
+    @Test
+    void aDoseThatIsTakenBackIsAsIfItHadNotBeenGiven() {
+        SystemBalance never = played(b -> {});
+        SystemBalance dosed = played(b -> b.dosed(at(20), 60_000));
+        SystemBalance undone = played(b -> b.dosed(at(20), 60_000));
+        undone.undosed(at(20), 60_000);
+        assertTrue(dosed.residual().likelyMgL() < never.residual().likelyMgL() / 2, "the dose counts");
+        assertTrue(chance(dosed) < 0.8 * chance(never), chance(dosed) + " after " + chance(never));
+        assertEquals(never.residual().likelyMgL(), undone.residual().likelyMgL(), 1e-9);
+        assertEquals(never.residual().lowMgL(), undone.residual().lowMgL(), 1e-9);
+        assertEquals(chance(never), chance(undone), 1e-9);
+    }
+
+    @Test
+    void aTestThatIsTakenBackIsAsIfItHadNotBeenMade() {
+        SystemBalance never = played(b -> {});
+        SystemBalance undone = played(b -> b.tested(at(20), 0, 0.02));
+        assertTrue(chance(undone) < 0.5 * chance(never), "the test counts");
+        undone.untested(at(20), 0);
+        assertEquals(never.residual(), undone.residual());
+        assertEquals(chance(never), chance(undone), 1e-9);
+    }
+
+    @Test
+    void anEntryMadeLateCountsFromItsOwnTime() {
+        SystemBalance late = played(b -> {});
+        late.dosed(at(20), 60_000);
+        SystemBalance inTime = played(b -> b.dosed(at(20), 60_000));
+        assertEquals(inTime.residual().likelyMgL(), late.residual().likelyMgL(), 1e-9);
+        assertEquals(chance(inTime), chance(late), 1e-9);
+    }
+
+    @Test
+    void goesOnWhereAnotherEnded() {
+        SystemBalance one = played(b -> b.dosed(at(20), 20_000));
+        SystemBalance other = new SystemBalance(new LossRate(0.02, 0.2, 2));
+        other.restore(at(60), one.memory());
+        for (SystemBalance b : List.of(one, other)) {
+            b.tick(at(300), volume(2040), false);
+        }
+        assertEquals(one.residual(), other.residual());
+        assertEquals(chance(one), chance(other), 1e-12);
+        other.undosed(at(20), 20_000);
+        one.undosed(at(20), 20_000);
+        assertEquals(one.residual(), other.residual());
+    }
+
+    @Test
+    @DisplayName(
+            "a test that finds none after mains water would have brought 60 ug/L speaks for other water (Bayes by hand)")
+    void aTestTellsOfTheWater() {
+        Inflow rain = new Inflow(T, at(10), Litres.of(120), 12, new Residual(0.5, 1, 1.5), Residual.ZERO, "unknown");
+        Belief before = Belief.clean().with(rain, Litres.of(2000), new LossRate(0, 0, 0), 0);
+        Belief after = before.tested(0, 0.02);
+        double other = after.cases().get(1).share();
+        double sd = 0.06 * Math.log(2) / 1.645;
+        double error = 0.02 / 1.645;
+        double mains = 0.8 * Math.exp(-0.5 * 0.06 * 0.06 / (sd * sd + error * error)) / Math.hypot(sd, error);
+        double none = 0.2 / Math.hypot(0, error);
+        assertEquals(none / (none + mains), other, 0.01);
+        assertTrue(other > 0.5, "share of other water " + other);
+        assertEquals(0.2, after.ofOtherWater().cases().get(1).share(), 1e-9);
+    }
+
+    @Test
+    void aTestThatFindsChlorineInWaterHeldCleanCounts() {
+        SystemBalance balance = new SystemBalance(new LossRate(0.02, 0.2, 2));
+        balance.tick(at(10), volume(2040), false);
+        balance.tested(at(10), 0.05, 0.02);
+        assertEquals(0.05, balance.residual().likelyMgL(), 1e-9);
+        assertTrue(chance(balance) > 0.99, "chance " + chance(balance));
+    }
+
+    /** Ten minutes of 4 L/min, 40 L of mains water; then what is done, and an hour in all. */
+    private static SystemBalance played(java.util.function.Consumer<SystemBalance> then) {
+        SystemBalance balance = new SystemBalance(new LossRate(0.02, 0.2, 2));
+        balance.tick(at(10), volume(2040), false);
+        Litres litres = new Litres(35, 40, 45);
+        balance.inflow("sump", new Inflow(T, at(10), litres, 4, new Residual(0.9, 1.8, 2.7), Residual.ZERO, "unknown"));
+        balance.ended("sump");
+        balance.tick(at(20), volume(2040), false);
+        then.accept(balance);
+        balance.tick(at(60), volume(2040), false);
+        return balance;
+    }
+
+    private static double chance(SystemBalance balance) {
+        return new Posterior(balance.belief(), 0, 19).passed();
     }
 
     private static Instant assertNotNull2(@org.jspecify.annotations.Nullable Instant at) {

@@ -35,7 +35,7 @@ class WaterSignalsTest {
         play(30, 450);
         assertEquals(Hearing.JUMPED, signals.orpHearing(at));
         assertTrue(signals.jumpMv() > 100);
-        Posterior posterior = new Posterior(Residual.ZERO, 0.01, 19);
+        Posterior posterior = new Posterior(Belief.of(Residual.ZERO), 0.01, 19);
         Evidence evidence = new Evidence(signals, MAINS);
         evidence.weigh(at, posterior, 1, 0);
         assertTrue(evidence.lines().get(0).contains("jumped"), evidence.lines().toString());
@@ -59,7 +59,7 @@ class WaterSignalsTest {
         assertEquals(Hearing.GOOD, signals.orpHearing(at));
         assertNotNull(signals.highSince());
         Residual maybe = new Residual(0.002, 0.015, 0.06);
-        Posterior climbed = new Posterior(maybe, 0.01, 19);
+        Posterior climbed = new Posterior(Belief.of(maybe), 0.01, 19);
         double before = climbed.passed();
         new Evidence(signals, MAINS).weigh(at, climbed, 1, 0);
         assertTrue(climbed.passed() > before, before + " to " + climbed.passed());
@@ -68,7 +68,7 @@ class WaterSignalsTest {
     @Test
     void aProbeThatStaysQuietSpeaksAgainstButNeverRulesOut() {
         play(240, 310);
-        Posterior posterior = new Posterior(new Residual(0.02, 0.06, 0.2), 0.01, 19);
+        Posterior posterior = new Posterior(Belief.of(new Residual(0.02, 0.06, 0.2)), 0.01, 19);
         new Evidence(signals, MAINS).weigh(at, posterior, 1, 0);
         assertTrue(posterior.passed() > 0.3 && posterior.passed() < 0.95, "passed " + posterior.passed());
         assertNull(signals.highSince());
@@ -79,7 +79,7 @@ class WaterSignalsTest {
         play(240, 310);
         at = at.plus(Duration.ofMinutes(10));
         assertEquals(Hearing.SILENT, signals.orpHearing(at));
-        Posterior posterior = new Posterior(new Residual(0.002, 0.015, 0.06), 0.01, 19);
+        Posterior posterior = new Posterior(Belief.of(new Residual(0.002, 0.015, 0.06)), 0.01, 19);
         double before = posterior.passed();
         Evidence evidence = new Evidence(signals, MAINS);
         evidence.weigh(at, posterior, 1, 0);

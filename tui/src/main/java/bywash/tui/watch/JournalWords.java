@@ -42,14 +42,31 @@ final class JournalWords {
     }
 
     private static String waiting(Backlog backlog) {
+        String words = waiting(backlog, List.of(Writing.Kind.ENTRY, Writing.Kind.ALARM, Writing.Kind.MESSAGE));
+        return words.isEmpty() ? "" : " (" + words + " wait)";
+    }
+
+    /** What is lost where nothing will be written any more; empty where nothing of the record is. */
+    static String unwritten(Backlog backlog) {
+        return waiting(
+                backlog,
+                List.of(
+                        Writing.Kind.ENTRY,
+                        Writing.Kind.ALARM,
+                        Writing.Kind.STATE,
+                        Writing.Kind.MESSAGE,
+                        Writing.Kind.MINUTE));
+    }
+
+    private static String waiting(Backlog backlog, List<Writing.Kind> kinds) {
         List<String> words = new ArrayList<>();
-        for (Writing.Kind kind : List.of(Writing.Kind.ENTRY, Writing.Kind.ALARM, Writing.Kind.MESSAGE)) {
+        for (Writing.Kind kind : kinds) {
             int lines = backlog.waiting(kind);
             if (lines > 0) {
                 words.add(count(lines, kind));
             }
         }
-        return words.isEmpty() ? "" : " (" + String.join(", ", words) + " wait)";
+        return String.join(", ", words);
     }
 
     private String lost(Backlog backlog, String before, String after) {

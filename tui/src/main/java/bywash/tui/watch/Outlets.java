@@ -2,7 +2,9 @@ package bywash.tui.watch;
 
 import bywash.ingest.journal.KeptTransition;
 import bywash.rules.alarm.AlarmTransition;
+import bywash.rules.chlorine.ChlorineMemory;
 import bywash.rules.engine.IncidentMemory;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,6 +27,8 @@ public final class Outlets implements Consumer<AlarmTransition> {
     private final List<Outlet> outlets = new ArrayList<>();
     private final List<Change> changes = new ArrayList<>();
     private @Nullable Pipeline pipeline;
+    /** Of what was last kept of chlorine. */
+    private @Nullable Instant chlorineAt;
 
     public Outlets(String site, WatchRecord record) {
         this.site = site;
@@ -81,6 +85,9 @@ public final class Outlets implements Consumer<AlarmTransition> {
     /** The event is over: its changes go on the record, and then out. */
     void settle() {
         Pipeline from = pipeline;
+        if (from != null) {
+            keep(from.chlorine());
+        }
         List<IncidentMemory> incidents = from == null ? List.of() : from.changedIncidents();
         if (changes.isEmpty() && incidents.isEmpty()) {
             return;
@@ -92,6 +99,13 @@ public final class Outlets implements Consumer<AlarmTransition> {
         record.transitions(all.stream().map(Change::kept).toList(), figures);
         for (Change change : all) {
             outlets.forEach(outlet -> outlet.accept(change.transition(), change.line()));
+        }
+    }
+
+    private void keep(@Nullable ChlorineMemory now) {
+        if (now != null && !now.at().equals(chlorineAt)) {
+            chlorineAt = now.at();
+            record.chlorine(now.at(), ChlorineMemoryJson.of(now));
         }
     }
 }

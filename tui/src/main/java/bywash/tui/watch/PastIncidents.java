@@ -4,6 +4,7 @@ import bywash.ingest.feed.EventTimeOrder;
 import bywash.ingest.journal.Journal;
 import bywash.ingest.journal.KeptIncident;
 import bywash.ingest.journal.Story;
+import bywash.rules.alarm.AlarmMemory;
 import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.engine.IncidentMemory;
 import bywash.rules.event.OperatorEntry;
@@ -39,16 +40,19 @@ final class PastIncidents implements Story {
     /**
      * Gives the rules their incidents back, once the last days were played again.
      *
+     * @param alarms as they were kept
      * @param seen how far the watch before had come
      */
-    static void tell(Journal journal, Site site, Pipeline pipeline, Instant seen) {
+    static void tell(Journal journal, Site site, Pipeline pipeline, List<AlarmMemory> alarms, Instant seen) {
         PastIncidents past = new PastIncidents(seen.minus(EventTimeOrder.DEFAULT_LATENESS));
         List<KeptIncident> kept = journal.incidents(IncidentBook.MOST, past);
         List<IncidentMemory> memories = kept.stream()
                 .map(k -> IncidentMemoryJson.read(k.json()))
                 .flatMap(Optional::stream)
                 .toList();
-        pipeline.restore(past.book(site), memories, seen);
+        IncidentBook book = past.book(site);
+        book.complete(memories.stream().map(IncidentMemory::figures).toList(), alarms, seen);
+        pipeline.restore(book, memories, seen);
     }
 
     @Override
@@ -73,7 +77,7 @@ final class PastIncidents implements Story {
         told.sort(Comparator.comparing(Told::at));
         for (Told each : told) {
             if (each.change != null) {
-                book.transition(each.change);
+                book.told(each.change);
             } else if (each.entry != null) {
                 book.entry(each.entry);
             }

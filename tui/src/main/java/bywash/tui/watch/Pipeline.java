@@ -9,6 +9,7 @@ import bywash.ingest.site.SiteFile;
 import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.AlarmMemory;
 import bywash.rules.alarm.AlarmTransition;
+import bywash.rules.chlorine.ChlorineMemory;
 import bywash.rules.engine.Engine;
 import bywash.rules.engine.IncidentMemory;
 import bywash.rules.engine.Snapshot;
@@ -116,6 +117,17 @@ public final class Pipeline {
     /** What a restart needs to know of the incidents that have changed since this was last asked. */
     List<IncidentMemory> changedIncidents() {
         return engine.changedIncidents();
+    }
+
+    /** What is known of chlorine as of the last whole hour; null before the first. */
+    @Nullable
+    ChlorineMemory chlorine() {
+        return engine.chlorine();
+    }
+
+    /** Before the first line that is played again: what was known of chlorine then; null where that is lost. */
+    void restore(@Nullable ChlorineMemory memory) {
+        engine.restore(memory);
     }
 
     /** What a restart needs to know of an alarm. */

@@ -125,6 +125,11 @@ public final class WatchRecord implements AutoCloseable {
         }
     }
 
+    /** What is known of chlorine at a time; stored with what comes next. */
+    void chlorine(Instant at, String json) {
+        add(new Writing.Chlorine(at, json));
+    }
+
     /** A reading goes to the trends. */
     public void reading(Reading reading) {
         if (journal != null) {
@@ -219,11 +224,11 @@ public final class WatchRecord implements AutoCloseable {
     public void close() {
         if (journal != null) {
             minutes.finish().forEach(r -> backlog.add(new Writing.Minute(r)));
-            if (!store()) {
+            String lost = store() ? "" : JournalWords.unwritten(backlog);
+            if (!lost.isEmpty()) {
                 LOG.error(
-                        "the watch ends and its journal could not keep {} entries and {} alarm lines: {}",
-                        backlog.waiting(Writing.Kind.ENTRY),
-                        backlog.waiting(Writing.Kind.ALARM),
+                        "the watch ends and its journal could not keep {}: {}",
+                        lost,
                         journal.state().detail());
             }
             journal.close();

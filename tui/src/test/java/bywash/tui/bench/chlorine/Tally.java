@@ -12,7 +12,7 @@ final class Tally {
     private final String name;
     private final List<Trial.Minute> minutes = new ArrayList<>();
     private final List<Double> leads = new ArrayList<>();
-    private int trials;
+    private final List<List<Trial.Minute>> trials = new ArrayList<>();
     private int risks;
     private int rises;
 
@@ -21,7 +21,7 @@ final class Tally {
     }
 
     void add(Trial trial) {
-        trials++;
+        trials.add(trial.minutes());
         minutes.addAll(trial.minutes());
         double raised = trial.firstMin(AlarmKind.CHLORINE_RISK);
         double above = trial.trueAboveMin(ResidualEstimate.ACUTE_UG_L);
@@ -32,8 +32,9 @@ final class Tally {
         }
     }
 
-    List<Trial.Minute> minutes() {
-        return minutes;
+    /** The minutes of each trial. */
+    List<List<Trial.Minute>> trials() {
+        return trials;
     }
 
     /** Minutes from the warning to the criterion, for each trial that passed it. */
@@ -51,7 +52,16 @@ final class Tally {
         return share(minutes.stream().filter(m -> m.trueUgL() > 1).toList());
     }
 
-    private static double share(List<Trial.Minute> of) {
+    /** Share of the same minutes with the truth not above the range. */
+    double notAbove() {
+        List<Trial.Minute> wet = minutes.stream().filter(m -> m.trueUgL() > 1).toList();
+        long held = wet.stream()
+                .filter(m -> m.trueUgL() <= m.estimate().highUgL() + 0.5)
+                .count();
+        return wet.isEmpty() ? 1 : held / (double) wet.size();
+    }
+
+    static double share(List<Trial.Minute> of) {
         return of.isEmpty() ? 1 : of.stream().filter(Trial.Minute::inside).count() / (double) of.size();
     }
 
@@ -71,7 +81,7 @@ final class Tally {
                 100 * batchInside(),
                 risks,
                 rises,
-                trials,
+                trials.size(),
                 leads.stream().map(l -> String.format(Locale.ROOT, "%.0f", l)).collect(Collectors.joining(" ")));
     }
 }

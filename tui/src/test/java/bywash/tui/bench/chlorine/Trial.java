@@ -25,6 +25,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.SplittableRandom;
 
 /** One simulated incident played through the watch's own pipeline, with the truth of each minute beside the estimate. */
@@ -47,11 +48,27 @@ final class Trial {
     private final List<Minute> minutes = new ArrayList<>();
 
     Trial(String disinfectant, List<Action> actions, int lengthMin, long seed, OrpResponse.Fault fault, double atMin) {
-        orp = new OrpResponse(new SplittableRandom(seed + 7919), fault, atMin);
-        site = new SimulatedSite(
-                SiteModel.larkfield(), actions, SampleRecordings.start(), Duration.ofMinutes(lengthMin), seed);
+        this(
+                SiteModel.larkfield(),
+                Map.of("disinfectant: chlorine, residual: 0.9", "disinfectant: " + disinfectant),
+                actions,
+                lengthMin,
+                seed,
+                new OrpResponse(new SplittableRandom(seed + 7919), fault, atMin));
+    }
+
+    /** @param file what the site file says instead of what it says of Larkfield */
+    Trial(
+            SiteModel model,
+            Map<String, String> file,
+            List<Action> actions,
+            int lengthMin,
+            long seed,
+            OrpResponse response) {
+        orp = response;
+        site = new SimulatedSite(model, actions, SampleRecordings.start(), Duration.ofMinutes(lengthMin), seed);
         pipeline = new Pipeline(
-                siteFile(disinfectant),
+                siteFile(file),
                 t -> {
                     if (t.state() == AlarmState.UNACKNOWLEDGED) {
                         raised.add(t);
@@ -130,13 +147,16 @@ final class Trial {
                 .orElse(Double.POSITIVE_INFINITY);
     }
 
-    private static SiteFile siteFile(String disinfectant) {
+    private static SiteFile siteFile(Map<String, String> instead) {
         try (InputStream in = SampleRecordings.class.getResourceAsStream("/bywash/samples/sites/larkfield.yaml")) {
             if (in == null) {
                 throw new AssertionError("the demo site is missing");
             }
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
-            String with = text.replace("disinfectant: chlorine, residual: 0.9", "disinfectant: " + disinfectant);
+            String with = text;
+            for (Map.Entry<String, String> line : instead.entrySet()) {
+                with = with.replace(line.getKey(), line.getValue());
+            }
             if (SiteFileReader.read(with, "larkfield.yaml") instanceof SiteFileResult.Good good) {
                 return good.siteFile();
             }

@@ -55,7 +55,7 @@ final class Evidence {
         if (mains.disinfectant() != Disinfectant.NONE && mains.residualMgL() > 0) {
             SignalBaseline t = signals.temperature();
             if (signals.temperatureHearing(at) == Hearing.GOOD) {
-                kind(new Kind("Temperature", " Cel", t, mains.temperatureC() - t.usual(), 3), posterior, mainsShare);
+                kind(new Kind("Temperature", " C", t, mains.temperatureC() - t.usual(), 3), posterior, mainsShare);
             }
             SignalBaseline ph = signals.ph();
             if (signals.phHearing(at) == Hearing.GOOD) {

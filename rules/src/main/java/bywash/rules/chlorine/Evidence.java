@@ -87,13 +87,36 @@ final class Evidence {
             case GOOD -> {
                 double error = signals.riseErrorMv();
                 double rise = signals.riseMv();
-                Likelihood likelihood = (c, probe, water) ->
-                        (1 - ELSE) * response(probe.riseMv(c * arrived), rise, error) + ELSE / ELSE_RANGE_MV;
+                Likelihood likelihood = new OfPotential(rise, error, arrived);
                 heard = likelihood;
                 double factor = posterior.take(likelihood);
                 lines.add("ORP: " + Figures.signed(rise, 0) + " mV, " + Figures.signed(rise / error, 1)
                         + " sigma from its usual (" + words(factor) + ")");
             }
+        }
+    }
+
+    /** How probable a rise of the potential is; one residual is asked for each answer in turn. */
+    private static final class OfPotential implements Likelihood {
+        private final double riseMv;
+        private final double errorMv;
+        private final double arrived;
+        private double ofUgL = Double.NaN;
+        private double fold;
+
+        OfPotential(double riseMv, double errorMv, double arrived) {
+            this.riseMv = riseMv;
+            this.errorMv = errorMv;
+            this.arrived = arrived;
+        }
+
+        @Override
+        public double of(double ugL, ProbeAnswer answer, Water water) {
+            if (ugL != ofUgL) {
+                ofUgL = ugL;
+                fold = ProbeAnswer.fold(ugL * arrived);
+            }
+            return (1 - ELSE) * response(answer.riseOfFoldMv(fold), riseMv, errorMv) + ELSE / ELSE_RANGE_MV;
         }
     }
 
@@ -120,7 +143,7 @@ final class Evidence {
         double ofMains = likeMains(shift, known, spread);
         // water of another kind may be like anything, within as much as mains water would do
         double ofOther = normal(shift, StrictMath.sqrt(spread * spread + known * known));
-        double factor = posterior.take((c, probe, water) -> {
+        double factor = posterior.takeOfWater((c, water) -> {
             double fits = switch (water) {
                 case MAINS -> ofMains;
                 case OTHER -> ofOther;

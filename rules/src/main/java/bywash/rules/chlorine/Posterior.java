@@ -25,19 +25,23 @@ final class Posterior {
     private static final double[] ACUTE = sharesAbove(ResidualEstimate.ACUTE_UG_L);
     private static final ProbeAnswer[] ANSWERS = ProbeAnswer.values();
     private static final ProbeAnswer[] NO_PROBE = {ProbeAnswer.FOULED};
+    private static final Water[] WATERS = Water.values();
+    private static final double UNSEEN_CELLS = unseenCells();
 
     private final double[] limitShares;
     private final ProbeAnswer[] answers;
     private final double[] cells = new double[CELLS + 1];
     private boolean gridded;
 
-    // one combination a place
-    private double[] from = new double[256];
-    private double[] to = new double[256];
-    private double[] weight = new double[256];
-    private byte[] answer = new byte[256];
-    private byte[] water = new byte[256];
-    private int count;
+    // a residual and a kind of water each: its middle, ug/L, and where it begins and ends on the grid
+    private double[] middle = new double[128];
+    private double[] begin = new double[128];
+    private double[] end = new double[128];
+    private byte[] water = new byte[128];
+    /** One for each answer of the probe. */
+    private double[] weight = new double[128 * ANSWERS.length];
+
+    private int places;
 
     /** @param unseen probability that water came in unseen, 0 to 1 */
     Posterior(Belief balance, double unseen, double limitUgL) {
@@ -52,21 +56,17 @@ final class Posterior {
             known(balance.cases().get(i), i, told);
         }
         double seen = sum();
-        for (int i = 0; i < count; i++) {
+        int first = places * answers.length;
+        for (int i = 0; i < first; i++) {
             weight[i] /= seen;
         }
-        double inRange = 0;
-        for (int i = 1; i <= CELLS; i++) {
-            inRange += VALUES[i] >= 1 && VALUES[i] <= 500 ? 1 : 0;
-        }
         double missed = 0;
-        int first = count;
         for (int i = 1; i <= CELLS; i++) {
-            if (unseen.chance() > 0 && VALUES[i] >= 1 && VALUES[i] <= 500) {
-                double share = unseen.chance() / inRange * unseen.missed(VALUES[i]);
+            if (unseen.chance() > 0 && unseenRange(i)) {
+                double share = unseen.chance() / UNSEEN_CELLS * unseen.missed(VALUES[i]);
                 missed += share;
-                double half = StrictMath.exp(STEP / 2);
-                add(VALUES[i] / half, VALUES[i] * half, share, Water.UNSEEN);
+                add(VALUES[i], i - 1, i, Water.UNSEEN);
+                share(share);
             }
         }
         for (int i = 0; i < first; i++) {
@@ -74,9 +74,13 @@ final class Posterior {
         }
     }
 
+    private static boolean unseenRange(int cell) {
+        return VALUES[cell] >= 1 && VALUES[cell] <= 500;
+    }
+
     private double sum() {
         double sum = 0;
-        for (int i = 0; i < count; i++) {
+        for (int i = 0; i < places * answers.length; i++) {
             sum += weight[i];
         }
         return sum;
@@ -85,47 +89,70 @@ final class Posterior {
     private void known(Case c, int situation, @Nullable Joint told) {
         Water kind = Belief.isMains(situation) ? Water.MAINS : Water.OTHER;
         if (c.most() * 1000 * StrictMath.exp(Case.Z95 * c.up()) < CLEAN_UG_L) {
-            add(0, 0, c.share(), kind);
+            add(0, -1, -1, kind);
+            share(c.share());
             return;
         }
         for (int r = 0; r < Case.RATES; r++) {
             double low = Joint.fromUgL(c, r, 0);
+            double from = onGrid(low);
             for (int a = 0; a < Joint.AMOUNTS; a++) {
                 double high = Joint.fromUgL(c, r, a + 1);
-                double share = c.share() * c.weight(r) * Joint.share(a);
-                if (told == null) {
-                    add(low, high, share, kind);
-                } else {
-                    for (ProbeAnswer each : ANSWERS) {
-                        add(low, high, share * each.share() * told.told(situation, r, a, each), each, kind);
-                    }
+                double to = onGrid(high);
+                add(StrictMath.sqrt(low * high), from, to, kind);
+                share(c.share() * c.weight(r) * Joint.share(a));
+                if (told != null) {
+                    told(told, situation, r, a);
                 }
                 low = high;
+                from = to;
             }
         }
     }
 
-    private void add(double low, double high, double share, Water kind) {
+    private void add(double middleUgL, double from, double to, Water kind) {
+        if (places == middle.length) {
+            int more = 4 * places;
+            middle = Arrays.copyOf(middle, more);
+            begin = Arrays.copyOf(begin, more);
+            end = Arrays.copyOf(end, more);
+            water = Arrays.copyOf(water, more);
+            weight = Arrays.copyOf(weight, more * ANSWERS.length);
+        }
+        middle[places] = middleUgL;
+        begin[places] = from;
+        end[places] = to;
+        water[places] = (byte) kind.ordinal();
+        places++;
+    }
+
+    /** Gives the last place its share, by how likely each answer is. */
+    private void share(double share) {
+        int at = (places - 1) * answers.length;
         for (ProbeAnswer each : answers) {
-            add(low, high, answers.length == 1 ? share : share * each.share(), each, kind);
+            weight[at++] = answers.length == 1 ? share : share * each.share();
         }
     }
 
-    private void add(double low, double high, double share, ProbeAnswer each, Water kind) {
-        if (count == weight.length) {
-            int more = 4 * count;
-            from = Arrays.copyOf(from, more);
-            to = Arrays.copyOf(to, more);
-            weight = Arrays.copyOf(weight, more);
-            answer = Arrays.copyOf(answer, more);
-            water = Arrays.copyOf(water, more);
+    /** What a probe has told weighs on the last place. */
+    private void told(Joint told, int situation, int rate, int amount) {
+        int at = (places - 1) * answers.length;
+        for (ProbeAnswer each : answers) {
+            weight[at++] *= told.told(situation, rate, amount, each);
         }
-        from[count] = low;
-        to[count] = high;
-        weight[count] = share;
-        answer[count] = (byte) each.ordinal();
-        water[count] = (byte) kind.ordinal();
-        count++;
+    }
+
+    /** Where a residual lies, in cells from the grid's lower end; -1 for none. */
+    private static double onGrid(double ugL) {
+        return ugL <= 0 ? -1 : (StrictMath.log(ugL) - BELOW_GRID) / STEP;
+    }
+
+    private static double unseenCells() {
+        double cells = 0;
+        for (int i = 1; i <= CELLS; i++) {
+            cells += unseenRange(i) ? 1 : 0;
+        }
+        return cells;
     }
 
     private static double[] values() {
@@ -141,26 +168,28 @@ final class Posterior {
         if (!gridded) {
             gridded = true;
             Arrays.fill(cells, 0);
-            for (int i = 0; i < count; i++) {
-                if (weight[i] > 0) {
-                    spread(from[i], to[i], weight[i]);
+            for (int i = 0; i < places; i++) {
+                double all = 0;
+                for (int k = i * answers.length; k < (i + 1) * answers.length; k++) {
+                    all += weight[k];
+                }
+                if (all > 0) {
+                    spread(begin[i], end[i], all);
                 }
             }
         }
         return cells;
     }
 
-    private void spread(double low, double high, double share) {
-        double begin = low <= 0 ? -1 : (StrictMath.log(low) - BELOW_GRID) / STEP;
-        double end = high <= 0 ? -1 : (StrictMath.log(high) - BELOW_GRID) / STEP;
+    private void spread(double from, double to, double share) {
         double left = share;
-        double each = end > begin ? share / (end - begin) : 0;
-        for (int cell = (int) StrictMath.max(0, StrictMath.floor(begin)); cell < CELLS && cell < end; cell++) {
-            double part = each * (StrictMath.min(end, cell + 1) - StrictMath.max(begin, cell));
+        double each = to > from ? share / (to - from) : 0;
+        for (int cell = (int) StrictMath.max(0, StrictMath.floor(from)); cell < CELLS && cell < to; cell++) {
+            double part = each * (StrictMath.min(to, cell + 1) - StrictMath.max(from, cell));
             cells[cell + 1] += part;
             left -= part;
         }
-        cells[begin >= CELLS ? CELLS : 0] += StrictMath.max(0, left);
+        cells[from >= CELLS ? CELLS : 0] += StrictMath.max(0, left);
     }
 
     /**
@@ -179,24 +208,62 @@ final class Posterior {
 
     /** Takes a piece of evidence that is the same for every water and probe. Returns its Bayes factor for passed. */
     double take(DoubleUnaryOperator likelihood) {
-        return take((ugL, probe, kind) -> likelihood.applyAsDouble(ugL));
+        return takeOfWater((ugL, kind) -> likelihood.applyAsDouble(ugL));
+    }
+
+    /** Takes a piece of evidence that is the same for every probe. Returns its Bayes factor for passed. */
+    double takeOfWater(OfWater likelihood) {
+        return take((place, first) -> {
+            double times = likelihood.of(middle[place], WATERS[water[place]]);
+            for (int k = first; k < first + answers.length; k++) {
+                weight[k] *= times;
+            }
+        });
     }
 
     /** Takes a piece of evidence. Returns its Bayes factor for passed. */
     double take(Likelihood likelihood) {
+        return take((place, first) -> {
+            Water kind = WATERS[water[place]];
+            for (int k = 0; k < answers.length; k++) {
+                weight[first + k] *= likelihood.of(middle[place], answers[k], kind);
+            }
+        });
+    }
+
+    /** How probable a reading is if so much chlorine is there and such water came in. */
+    interface OfWater {
+        double of(double ugL, Water water);
+    }
+
+    /** Weighs one place, whose weights begin at {@code first}. */
+    private interface Weighing {
+        void of(int place, int first);
+    }
+
+    private double take(Weighing weighing) {
         double before = odds();
-        Water[] kinds = Water.values();
-        for (int i = 0; i < count; i++) {
-            double ugL = StrictMath.sqrt(from[i] * to[i]);
-            weight[i] *= weight[i] == 0 ? 0 : likelihood.of(ugL, ANSWERS[answer[i]], kinds[water[i]]);
+        for (int i = 0; i < places; i++) {
+            if (anyWeight(i)) {
+                weighing.of(i, i * answers.length);
+            }
         }
         double sum = sum();
-        for (int i = 0; i < count; i++) {
+        for (int i = 0; i < places * answers.length; i++) {
             weight[i] = sum > 0 ? weight[i] / sum : 0;
         }
         gridded = false;
         double after = odds();
         return before > 0 && after > 0 ? after / before : 1;
+    }
+
+    private boolean anyWeight(int place) {
+        for (int k = place * answers.length; k < (place + 1) * answers.length; k++) {
+            if (weight[k] != 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private double odds() {

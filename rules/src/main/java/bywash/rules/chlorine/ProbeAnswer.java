@@ -28,6 +28,16 @@ enum ProbeAnswer {
 
     /** The rise that a residual gives, mV. */
     double riseMv(double ugL) {
-        return slopeMv * StrictMath.log1p(ugL / HALF_UG_L);
+        return riseOfFoldMv(fold(ugL));
+    }
+
+    /** What all answers have in common: the logarithm that a residual is answered in. */
+    static double fold(double ugL) {
+        return StrictMath.log1p(ugL / HALF_UG_L);
+    }
+
+    /** The rise that such a logarithm gives, mV. */
+    double riseOfFoldMv(double fold) {
+        return slopeMv * fold;
     }
 }

@@ -9,20 +9,13 @@ import org.jspecify.annotations.Nullable;
  * them by Bayes' rule. The balance gives the prior, a {@link Belief}: for each of its cases and rates of loss a normal distribution
  * in the logarithm, each side with its own spread; beside it stands water that came in {@link Unseen}. How the probe answers is open
  * in each. What was told before is in {@link Joint}. Pieces of evidence are taken as independent given all these. For chances and
- * quantiles the weights are put on a grid of residuals, where the weight of a cell lies evenly over it in the logarithm, so that
- * what is said of the range and of the chance is said of one distribution; what is below the grid stands at zero.
+ * quantiles the weights are put on a {@link ResidualGrid}.
  *
  * <p>Source of the method: R. E. Kass and A. E. Raftery, 1995, Bayes factors, J. Am. Stat. Assoc. 90:773-795.
  */
 final class Posterior {
-    private static final int CELLS = 72;
-    private static final double FIRST_UG_L = 0.05;
-    private static final double LAST_UG_L = 10_000;
     private static final double CLEAN_UG_L = 0.05;
-    private static final double STEP = StrictMath.log(LAST_UG_L / FIRST_UG_L) / (CELLS - 1);
-    private static final double BELOW_GRID = StrictMath.log(FIRST_UG_L) - STEP / 2;
-    private static final double[] VALUES = values();
-    private static final double[] ACUTE = sharesAbove(ResidualEstimate.ACUTE_UG_L);
+    private static final double[] ACUTE = ResidualGrid.sharesAbove(ResidualEstimate.ACUTE_UG_L);
     private static final ProbeAnswer[] ANSWERS = ProbeAnswer.values();
     private static final ProbeAnswer[] NO_PROBE = {ProbeAnswer.FOULED};
     private static final Water[] WATERS = Water.values();
@@ -30,7 +23,7 @@ final class Posterior {
 
     private final double[] limitShares;
     private final ProbeAnswer[] answers;
-    private final double[] cells = new double[CELLS + 1];
+    private final ResidualGrid cells = new ResidualGrid();
     private boolean gridded;
 
     // a residual and a kind of water each: its middle, ug/L, and where it begins and ends on the grid
@@ -51,7 +44,7 @@ final class Posterior {
     /** @param told what a probe has told; null where there is none to tell */
     Posterior(Belief balance, @Nullable Joint told, Unseen unseen, double limitUgL) {
         this.answers = told == null ? NO_PROBE : ANSWERS;
-        this.limitShares = limitUgL == ResidualEstimate.ACUTE_UG_L ? ACUTE : sharesAbove(limitUgL);
+        this.limitShares = limitUgL == ResidualEstimate.ACUTE_UG_L ? ACUTE : ResidualGrid.sharesAbove(limitUgL);
         for (int i = 0; i < balance.cases().size(); i++) {
             known(balance.cases().get(i), i, told);
         }
@@ -61,11 +54,11 @@ final class Posterior {
             weight[i] /= seen;
         }
         double missed = 0;
-        for (int i = 1; i <= CELLS; i++) {
+        for (int i = 1; i <= ResidualGrid.CELLS; i++) {
             if (unseen.chance() > 0 && unseenRange(i)) {
-                double share = unseen.chance() / UNSEEN_CELLS * unseen.missed(VALUES[i]);
+                double share = unseen.chance() / UNSEEN_CELLS * unseen.missed(ResidualGrid.middleUgL(i));
                 missed += share;
-                add(VALUES[i], i - 1, i, Water.UNSEEN);
+                add(ResidualGrid.middleUgL(i), i - 1, i, Water.UNSEEN);
                 share(share);
             }
         }
@@ -75,7 +68,8 @@ final class Posterior {
     }
 
     private static boolean unseenRange(int cell) {
-        return VALUES[cell] >= 1 && VALUES[cell] <= 500;
+        double ugL = ResidualGrid.middleUgL(cell);
+        return ugL >= 1 && ugL <= 500;
     }
 
     private double sum() {
@@ -95,10 +89,10 @@ final class Posterior {
         }
         for (int r = 0; r < Case.RATES; r++) {
             double low = Joint.fromUgL(c, r, 0);
-            double from = onGrid(low);
+            double from = ResidualGrid.place(low);
             for (int a = 0; a < Joint.AMOUNTS; a++) {
                 double high = Joint.fromUgL(c, r, a + 1);
-                double to = onGrid(high);
+                double to = ResidualGrid.place(high);
                 add(StrictMath.sqrt(low * high), from, to, kind);
                 share(c.share() * c.weight(r) * Joint.share(a));
                 if (told != null) {
@@ -142,54 +136,30 @@ final class Posterior {
         }
     }
 
-    /** Where a residual lies, in cells from the grid's lower end; -1 for none. */
-    private static double onGrid(double ugL) {
-        return ugL <= 0 ? -1 : (StrictMath.log(ugL) - BELOW_GRID) / STEP;
-    }
-
     private static double unseenCells() {
         double cells = 0;
-        for (int i = 1; i <= CELLS; i++) {
+        for (int i = 1; i <= ResidualGrid.CELLS; i++) {
             cells += unseenRange(i) ? 1 : 0;
         }
         return cells;
     }
 
-    private static double[] values() {
-        double[] values = new double[CELLS + 1];
-        for (int i = 1; i <= CELLS; i++) {
-            values[i] = FIRST_UG_L * StrictMath.exp(STEP * (i - 1));
-        }
-        return values;
-    }
-
     /** Puts the weights on the grid. */
-    private double[] grid() {
+    private ResidualGrid grid() {
         if (!gridded) {
             gridded = true;
-            Arrays.fill(cells, 0);
+            cells.clear();
             for (int i = 0; i < places; i++) {
                 double all = 0;
                 for (int k = i * answers.length; k < (i + 1) * answers.length; k++) {
                     all += weight[k];
                 }
                 if (all > 0) {
-                    spread(begin[i], end[i], all);
+                    cells.add(begin[i], end[i], all);
                 }
             }
         }
         return cells;
-    }
-
-    private void spread(double from, double to, double share) {
-        double left = share;
-        double each = to > from ? share / (to - from) : 0;
-        for (int cell = (int) StrictMath.max(0, StrictMath.floor(from)); cell < CELLS && cell < to; cell++) {
-            double part = each * (StrictMath.min(to, cell + 1) - StrictMath.max(from, cell));
-            cells[cell + 1] += part;
-            left -= part;
-        }
-        cells[from >= CELLS ? CELLS : 0] += StrictMath.max(0, left);
     }
 
     /**
@@ -273,52 +243,16 @@ final class Posterior {
 
     /** Probability that the residual is above the limit. */
     double passed() {
-        return above(limitShares);
+        return grid().above(limitShares);
     }
 
     /** Probability that the residual is above a value, ug/L. */
     double above(double ugL) {
-        return above(sharesAbove(ugL));
-    }
-
-    private double above(double[] shares) {
-        double sum = 0;
-        double all = 0;
-        double[] grid = grid();
-        for (int i = 0; i <= CELLS; i++) {
-            sum += grid[i] * shares[i];
-            all += grid[i];
-        }
-        return all > 0 ? sum / all : 0;
-    }
-
-    /** How much of each cell lies above a value, 0 to 1. */
-    private static double[] sharesAbove(double ugL) {
-        double[] shares = new double[CELLS + 1];
-        for (int i = 1; i <= CELLS; i++) {
-            double share = StrictMath.log(VALUES[i] / ugL) / STEP + 0.5;
-            shares[i] = StrictMath.max(0, StrictMath.min(1, share));
-        }
-        return shares;
+        return grid().above(ResidualGrid.sharesAbove(ugL));
     }
 
     /** The value below which this share of the weight lies, ug/L. */
     double quantile(double share) {
-        double[] grid = grid();
-        double all = 0;
-        for (double w : grid) {
-            all += w;
-        }
-        double left = share * all - grid[0];
-        if (left <= 0) {
-            return 0;
-        }
-        for (int i = 1; i <= CELLS; i++) {
-            if (grid[i] > 0 && left <= grid[i]) {
-                return VALUES[i] * StrictMath.exp(STEP * (left / grid[i] - 0.5));
-            }
-            left -= grid[i];
-        }
-        return VALUES[CELLS];
+        return grid().quantile(share);
     }
 }

@@ -50,8 +50,7 @@ public final class ResidualTracker {
     private final SystemBalance balance;
     private final WaterSignals signals;
     private final TreeMap<String, ReserveBatch> batches = new TreeMap<>();
-    private final TreeMap<String, LitresKnown> known = new TreeMap<>();
-    private final TreeMap<String, Named> named = new TreeMap<>();
+    private final FlowSources sources;
     private final Joint told = new Joint();
     private @Nullable Instant learnedAt;
     private String learnedOf = "";
@@ -66,17 +65,10 @@ public final class ResidualTracker {
     private boolean flowing;
     private @Nullable Instant flowedAt;
 
-    /**
-     * Where a flow comes from.
-     *
-     * @param source as it was named last
-     * @param reserve that was named at all; empty where none was
-     */
-    private record Named(Instant since, String source, String reserve) {}
-
     public ResidualTracker(Site site) {
         this.site = site;
         this.signals = new WaterSignals(site);
+        this.sources = new FlowSources(site.mains(), batches);
         boolean chloramine = site.mains().disinfectant() == Disinfectant.CHLORAMINE;
         this.balance = new SystemBalance(
                 chloramine ? SystemLoss.CHLORAMINE : SystemLoss.CHLORINE, Litres.of(SystemVolume.of(site)));
@@ -222,37 +214,8 @@ public final class ResidualTracker {
         if (finding.volumeL() < 0) {
             return false;
         }
-        Litres litres = known.computeIfAbsent(vessel, v -> new LitresKnown()).take(finding);
-        double rate = StrictMath.max(0, finding.rateLMin());
-        String source = source(vessel, since, finding);
-        ReserveBatch batch = batches.get(source);
-        Residual ifMains = batch != null ? batch.residual(at) : Residual.ofMains(site.mains());
-        Residual ifOther = batch != null ? ifMains : other(at, vessel, since);
-        Instant over = finding.until();
-        Instant until = over == null || over.isBefore(since) ? at : over;
-        balance.inflow(vessel, new Inflow(since, until, litres, rate, ifMains, ifOther, source));
+        balance.inflow(vessel, sources.inflow(at, vessel, since, finding));
         return true;
-    }
-
-    /** The last figures of a flow, when it is over, name no source any more: the one that was named while it ran holds. */
-    private String source(String vessel, Instant since, FlowFinding finding) {
-        Named before = named.get(vessel);
-        if (before == null || !before.since.equals(since)) {
-            before = new Named(since, finding.source(), "");
-        }
-        if (finding.rateLMin() > 0 && finding.until() == null) {
-            String reserve = batches.containsKey(finding.source()) ? finding.source() : before.reserve;
-            before = new Named(since, finding.source(), reserve);
-            named.put(vessel, before);
-        }
-        return before.source;
-    }
-
-    /** A reserve that was named as the source of this flow, and no longer is for sure, is what it may be if it is not mains water. */
-    private Residual other(Instant at, String vessel, Instant since) {
-        Named before = named.get(vessel);
-        ReserveBatch batch = before == null || !before.since.equals(since) ? null : batches.get(before.reserve);
-        return batch == null ? Residual.ofOtherWater(site.mains()) : batch.residual(at);
     }
 
     /** The estimate of the last tick. */

@@ -28,6 +28,9 @@ final class Evidence {
     /** A chance below this needs no words on temperature and pH. */
     private static final double MATTERS = 0.005;
 
+    /** Nor does a smaller weight of theirs. */
+    private static final double WORTH_A_LINE = 1.5;
+
     private static final double ROOT_TWO_PI = StrictMath.sqrt(2 * StrictMath.PI);
 
     private final WaterSignals signals;
@@ -152,7 +155,7 @@ final class Evidence {
             return (1 - MISLED) * fits + misled;
         });
         boolean matters = mainsShare > 0 || posterior.passed() > MATTERS;
-        if (matters && (factor > 1.05 || factor < 0.95)) {
+        if (matters && (factor > WORTH_A_LINE || factor < 1 / WORTH_A_LINE)) {
             lines.add(kind.name + ": " + Figures.signed(shift, 2) + kind.unit + " from its usual (" + words(factor)
                     + ")");
         }

@@ -43,8 +43,7 @@ public final class ResidualTracker {
     private static final double CLIMB_UG_L = 2;
     private static final double CLIMB_SURE = 0.7;
 
-    private static final String UNKNOWN_SOURCE =
-            "; not all of it from a known source, so it counts as mains water until a chlorine test shows otherwise";
+    private static final String UNKNOWN_SOURCE = "; of unknown source: mains water until a test shows otherwise";
 
     private final Site site;
     private final SystemBalance balance;

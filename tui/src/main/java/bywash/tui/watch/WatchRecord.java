@@ -36,6 +36,10 @@ public final class WatchRecord implements AutoCloseable {
     /** In one transaction. */
     private static final int TOGETHER = 4000;
 
+    /** Lines whose own time says that a watch ran; what is kept beside them does not. */
+    private static final List<Writing.Kind> TELLS_OF_THE_WATCH =
+            List.of(Writing.Kind.MESSAGE, Writing.Kind.ENTRY, Writing.Kind.ALARM, Writing.Kind.STATE);
+
     private final @Nullable Journal journal;
     private final Backlog backlog;
     private final JournalWords words = new JournalWords();
@@ -144,11 +148,11 @@ public final class WatchRecord implements AutoCloseable {
             return;
         }
         if (!now.isBefore(storedAt.plus(STORE_EVERY))) {
-            boolean some = !backlog.isEmpty();
+            boolean tells = TELLS_OF_THE_WATCH.stream().anyMatch(kind -> backlog.waiting(kind) > 0);
             minutes.drain().forEach(r -> backlog.add(new Writing.Minute(r)));
             boolean stored = store();
             storedAt = now;
-            if (some && stored) {
+            if (tells && stored) {
                 aliveAt = now;
             }
         }

@@ -110,6 +110,7 @@ public final class Backlog {
 
     /** The disk does not take it, and there is too much of it: gives up what matters least, to well below the bound. */
     public void shrink() {
+        outdated(w -> w instanceof Writing.Chlorine); // an older one is on the disk, and the next hour brings another
         thin(Writing.Message.class);
         thin(Writing.Minute.class);
         halve(Writing.Kind.STATE);

@@ -50,6 +50,22 @@ class BacklogTest {
         assertEquals(0, backlog.lost());
     }
 
+    /** An older state of chlorine is on the disk, and the next hour brings another: no entry goes for its sake. */
+    @Test
+    void givesUpWhatIsKeptOfChlorineBeforeAnyLine() {
+        Backlog backlog = new Backlog(2000);
+        Writing entry = entry(1);
+        Writing alarm = alarm(2, "tank");
+        backlog.add(entry);
+        backlog.add(alarm);
+        backlog.add(new Writing.Chlorine(T0, "x".repeat(3000)));
+        assertTrue(backlog.full());
+        backlog.shrink();
+        assertFalse(backlog.full());
+        assertEquals(List.of(entry, alarm), backlog.first(9));
+        assertEquals(0, backlog.lost());
+    }
+
     /** A full disk for weeks, with an incident that stands: its figures do not pile up. */
     @Test
     void keepsOnlyTheLatestFiguresOfAnIncident() {

@@ -34,6 +34,14 @@ public enum AlarmState {
                 .findFirst();
     }
 
+    /** Whether the condition of an alarm in this state may still hold, be it shown or set aside. */
+    public boolean holds() {
+        return switch (this) {
+            case UNACKNOWLEDGED, ACKNOWLEDGED, SHELVED, SUPPRESSED, OUT_OF_SERVICE -> true;
+            case RETURNED_UNACKNOWLEDGED, NORMAL -> false;
+        };
+    }
+
     public String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }

@@ -27,6 +27,14 @@ public record Litres(double lowL, double likelyL, double highL) {
         return new Litres(volume.lowL(), volume.likelyL(), volume.highL());
     }
 
+    /** What is more than an amount. */
+    public Litres beyond(double litres) {
+        return new Litres(
+                StrictMath.max(0, lowL - litres),
+                StrictMath.max(0, likelyL - litres),
+                StrictMath.max(0, highL - litres));
+    }
+
     /** Both together, both at their low or at their high end. */
     Litres plus(Litres other) {
         return new Litres(lowL + other.lowL, likelyL + other.likelyL, highL + other.highL);

@@ -153,11 +153,7 @@ final class BedBook {
 
     /** The best of the last {@value #FITTED_MIN} minutes: water that comes in spoils the fit as well, and must be heard. */
     private double fittedMisfit() {
-        double least = misfits.isEmpty() ? 1 : Double.POSITIVE_INFINITY;
-        for (Misfit each : misfits) {
-            least = StrictMath.min(least, each.value());
-        }
-        return least;
+        return misfits.stream().mapToDouble(Misfit::value).min().orElse(1);
     }
 
     /** No guess fits: all went astray together, so they are dropped and the next drains begin a new book. */

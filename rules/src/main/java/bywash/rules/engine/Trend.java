@@ -13,7 +13,6 @@ final class Trend {
     private final double[] values = new double[SIZE];
     private int count;
     private double perHour = Double.NaN;
-    private boolean known = true;
 
     void add(Instant at, double value) {
         long t = at.toEpochMilli();
@@ -23,18 +22,14 @@ final class Trend {
         ms[count % SIZE] = t;
         values[count % SIZE] = value;
         count++;
-        known = false;
         if (count == 2 * SIZE) {
             count = SIZE;
         }
+        perHour = slope();
     }
 
     /** Units an hour; NaN with fewer than ten points in the window. */
     double perHour() {
-        if (!known) {
-            perHour = slope();
-            known = true;
-        }
         return perHour;
     }
 

@@ -65,12 +65,8 @@ final class Incident {
 
     void transition(AlarmTransition t) {
         String key = t.kind().word() + " " + t.subject();
-        boolean holds = switch (t.state()) {
-            case UNACKNOWLEDGED, ACKNOWLEDGED, SHELVED, SUPPRESSED, OUT_OF_SERVICE -> true;
-            case RETURNED_UNACKNOWLEDGED, NORMAL -> false;
-        };
         raised.add(new Raised(t.kind(), t.subject()));
-        if (holds) {
+        if (t.state().holds()) {
             active.add(key);
             ended = null;
         } else {

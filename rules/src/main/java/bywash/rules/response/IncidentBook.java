@@ -87,13 +87,9 @@ public final class IncidentBook {
             }
         }
         for (AlarmMemory alarm : alarms) {
-            boolean holds = switch (alarm.state()) {
-                case UNACKNOWLEDGED, ACKNOWLEDGED, SHELVED, SUPPRESSED, OUT_OF_SERVICE -> true;
-                case RETURNED_UNACKNOWLEDGED, NORMAL -> false;
-            };
             Incident known = incidents.get(alarm.incident());
             Instant raised = alarm.raisedAt();
-            if (holds
+            if (alarm.state().holds()
                     && raised != null
                     && !alarm.incident().isEmpty()
                     && (known != null || KINDS.contains(alarm.kind()))) {

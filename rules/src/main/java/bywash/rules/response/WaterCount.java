@@ -65,7 +65,7 @@ final class WaterCount {
     double unplannedL() {
         return runs().stream()
                 .filter(r -> !r.declared())
-                .mapToDouble(r -> StrictMath.max(0, r.litres().likelyL() - r.declaredL()) * (r.in() ? 1 : -1))
+                .mapToDouble(r -> r.litres().beyond(r.declaredL()).likelyL() * (r.in() ? 1 : -1))
                 .sum();
     }
 

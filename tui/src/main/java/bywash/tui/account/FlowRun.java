@@ -30,14 +30,9 @@ public record FlowRun(
         if (declaredL == 0) {
             return Stream.of(this);
         }
-        Litres more = new Litres(beyond(litres.lowL()), beyond(litres.likelyL()), beyond(litres.highL()));
         FlowRun planned =
                 new FlowRun(vessel, since, until, in, Litres.of(declaredL), source, FlowFinding.Verdict.PLANNED, 0);
-        return Stream.of(planned, new FlowRun(vessel, since, until, in, more, source, verdict, 0));
-    }
-
-    private double beyond(double all) {
-        return Math.max(0, all - declaredL);
+        return Stream.of(planned, new FlowRun(vessel, since, until, in, litres.beyond(declaredL), source, verdict, 0));
     }
 
     /** Whether the grower had declared it. */

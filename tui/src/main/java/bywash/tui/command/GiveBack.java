@@ -26,15 +26,15 @@ final class GiveBack {
 
     /** From now on, as long as the program runs; a collection of what a watch holds takes some ten milliseconds. */
     static void begin() {
-        after(FIRST_S, GiveBack::keepLess);
+        after(FIRST_S);
     }
 
-    private static void after(long seconds, Runnable before) {
+    private static void after(long seconds) {
         CompletableFuture.delayedExecutor(seconds, TimeUnit.SECONDS).execute(() -> {
-            before.run();
+            keepLess();
             System.gc();
             trim();
-            after(Math.min(MOST_S, seconds * 3 / 2), () -> {});
+            after(Math.min(MOST_S, seconds * 3 / 2));
         });
     }
 

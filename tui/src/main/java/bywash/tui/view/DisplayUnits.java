@@ -7,8 +7,8 @@ import bywash.rules.site.Units;
 
 /** Values in the units the grower reads. US gallon 3.785411784 L, inch 25.4 mm, both exact. */
 public record DisplayUnits(Units units) {
-    private static final double L_PER_GALLON = 3.785411784;
-    private static final double MM_PER_INCH = 25.4;
+    static final double L_PER_GALLON = 3.785411784;
+    static final double MM_PER_INCH = 25.4;
 
     public String height(double mm) {
         return withUnit(shown(Quantity.LEVEL, mm), us() ? 1 : 0, heightUnit());

@@ -43,8 +43,7 @@ public final class UsWords {
 
     private static final double G_PER_OUNCE = 28.349523125;
     private static final double LB_PER_KG = 1 / 0.45359237;
-    private static final double GALLON_PER_L = 1 / 3.785411784;
-    private static final double MM_PER_INCH = 25.4;
+    private static final double GALLON_PER_L = 1 / DisplayUnits.L_PER_GALLON;
     private static final double FT2_PER_M2 = 1 / (0.3048 * 0.3048);
 
     private UsWords() {}
@@ -70,7 +69,7 @@ public final class UsWords {
             case "kg/m3" -> new Shown(value * LB_PER_KG / (1000 * GALLON_PER_L), "lb/gal");
             case "L" -> new Shown(value * GALLON_PER_L, "gal");
             case "L/min" -> new Shown(value * GALLON_PER_L, "gal/min");
-            case "mm" -> new Shown(value / MM_PER_INCH, "in");
+            case "mm" -> new Shown(value / DisplayUnits.MM_PER_INCH, "in");
             case "Cel" -> new Shown(value * 9 / 5 + 32, "F");
             default -> null;
         };
@@ -108,7 +107,7 @@ public final class UsWords {
                         + (m.group(4) == null ? ")" : " gal)"));
         out = FLOW.matcher(out).replaceAll(m -> range(m, v -> v * GALLON_PER_L, flowDecimals(m), "gal/min"));
         out = VOLUME.matcher(out).replaceAll(m -> range(m, v -> v * GALLON_PER_L, volumeDecimals(m.group(1)), "gal"));
-        out = HEIGHT.matcher(out).replaceAll(m -> range(m, v -> v / MM_PER_INCH, 1, "in"));
+        out = HEIGHT.matcher(out).replaceAll(m -> range(m, v -> v / DisplayUnits.MM_PER_INCH, 1, "in"));
         out = CHANGE.matcher(out).replaceAll(UsWords::change);
         return WARMTH.matcher(out).replaceAll(m -> range(m, v -> v * 9 / 5 + 32, 1, "F"));
     }

@@ -43,7 +43,7 @@ public final class ResidualTracker {
     private static final double CLIMB_UG_L = 2;
     private static final double CLIMB_SURE = 0.7;
 
-    private static final String UNKNOWN_SOURCE = "; of unknown source: mains water until a test shows otherwise";
+    private static final String UNKNOWN_KIND = "; of unknown kind: mains water until a test shows otherwise";
 
     private final Site site;
     private final SystemBalance balance;
@@ -308,7 +308,7 @@ public final class ResidualTracker {
             return "Balance: " + Figures.of(in.likelyL(), 0) + " L (" + Figures.of(in.lowL(), 0) + " to "
                     + Figures.of(in.highL(), 0) + " L) came in, system holds "
                     + Figures.of(held.likelyL(), 0) + " L (" + Figures.of(held.lowL(), 0) + " to "
-                    + Figures.of(held.highL(), 0) + ")" + (balance.unknownSource() ? UNKNOWN_SOURCE : "");
+                    + Figures.of(held.highL(), 0) + ")" + (balance.unknownSource() ? UNKNOWN_KIND : "");
         }
         if (balance.residual().highMgL() > SPENT_MG_L) {
             return "Balance: what came in before is likely gone, but may not all be";

@@ -104,6 +104,7 @@ final class Evidence {
         private final double riseMv;
         private final double errorMv;
         private final double arrived;
+        private final double ofFouled;
         private double ofUgL = Double.NaN;
         private double fold;
 
@@ -111,15 +112,23 @@ final class Evidence {
             this.riseMv = riseMv;
             this.errorMv = errorMv;
             this.arrived = arrived;
+            this.ofFouled = ofRise(0);
+        }
+
+        private double ofRise(double expectedMv) {
+            return (1 - ELSE) * response(expectedMv, riseMv, errorMv) + ELSE / ELSE_RANGE_MV;
         }
 
         @Override
         public double of(double ugL, ProbeAnswer answer, Water water) {
+            if (answer == ProbeAnswer.FOULED) {
+                return ofFouled;
+            }
             if (ugL != ofUgL) {
                 ofUgL = ugL;
                 fold = ProbeAnswer.fold(ugL * arrived);
             }
-            return (1 - ELSE) * response(answer.riseOfFoldMv(fold), riseMv, errorMv) + ELSE / ELSE_RANGE_MV;
+            return ofRise(answer.riseOfFoldMv(fold));
         }
     }
 

@@ -28,7 +28,9 @@ public final class ResidualTracker {
     /** After this an estimate changes slowly, and temperature and pH have gone their own way. */
     private static final Duration LATELY = Duration.ofHours(1);
 
-    private static final Duration CALM_EVERY = Duration.ofSeconds(60);
+    /** A flow, or a potential out of the usual, ends the calm at the next tick. */
+    private static final Duration CALM_EVERY = Duration.ofMinutes(2);
+
     private static final Duration LEARN_EVERY = Duration.ofSeconds(60);
     private static final double UNSEEN = 0.01;
     private static final double UNSEEN_BLIND = 0.02;
@@ -254,8 +256,8 @@ public final class ResidualTracker {
     }
 
     private void learn(Instant at, Belief belief, @Nullable Likelihood heard) {
-        Instant before = learnedAt;
-        if (before != null && at.isBefore(before.plus(LEARN_EVERY))) {
+        Duration held = learnedAt == null ? LEARN_EVERY : Duration.between(learnedAt, at);
+        if (held.compareTo(LEARN_EVERY) < 0) {
             return;
         }
         learnedAt = at;
@@ -268,7 +270,9 @@ public final class ResidualTracker {
         if (belief.mostMgL() < LEAST_LEARNED_MG_L) {
             told.forget();
         } else if (heard != null) {
-            told.learn(belief, heard, LEARN_EVERY.toMillis() / 3_600_000.0);
+            // what is older than the calm's rhythm held over a gap, unheard
+            Duration counted = held.compareTo(CALM_EVERY) > 0 ? CALM_EVERY : held;
+            told.learn(belief, heard, counted.toMillis() / 3_600_000.0);
         }
     }
 

@@ -54,7 +54,7 @@ final class Suppression {
 
     /** Whether somebody is at the probe, or at the pump of the vessel, of this id. */
     boolean inCare(String subject, Instant at) {
-        Instant until = careUntil.get(subject);
+        Instant until = careUntil.isEmpty() ? null : careUntil.get(subject);
         return until != null && at.isBefore(until);
     }
 

@@ -138,7 +138,12 @@ public final class IncidentBook {
 
     /** Whether any incident stands. */
     public boolean standing() {
-        return incidents.values().stream().anyMatch(Incident::standing);
+        for (Incident incident : incidents.values()) {
+            if (incident.standing()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Brings the sheets of incidents that stand up to date. */

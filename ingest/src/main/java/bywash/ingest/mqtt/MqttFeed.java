@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionStage;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
@@ -82,8 +83,17 @@ public final class MqttFeed implements AutoCloseable {
 
     /** Begins to connect, and returns at once. */
     public MqttFeed start() {
+        return start(CompletableFuture.completedFuture(null));
+    }
+
+    /**
+     * Says at once that it connects, and begins to.
+     *
+     * @param ready it begins when this is complete
+     */
+    public MqttFeed start(CompletionStage<?> ready) {
         listener.accept(state);
-        thread.execute(this::attempt);
+        ready.thenRunAsync(this::attempt, thread);
         return this;
     }
 

@@ -14,6 +14,7 @@ import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -55,6 +56,34 @@ class MqttFeedTest {
                 assertEquals(Phase.UP, feed.state().phase());
             }
         }
+    }
+
+    @Test
+    void saysThatItConnectsAndWaitsUntilItMay() throws Exception {
+        CompletableFuture<Void> ready = new CompletableFuture<>();
+        try (TestBroker broker = new TestBroker(0);
+                MqttFeed feed =
+                        states.made(States.broker(broker.url()), queue, "a").start(ready)) {
+            assertEquals(
+                    "connecting to broker " + broker.url(),
+                    states.await(Phase.CONNECTING).detail());
+            assertEquals(1, ready.getNumberOfDependents());
+            ready.complete(null);
+            states.await(Phase.UP);
+            assertEquals(Phase.UP, feed.state().phase());
+        }
+    }
+
+    @Test
+    void oneThatIsClosedBeforeItMayNeverConnects() throws Exception {
+        CompletableFuture<Void> ready = new CompletableFuture<>();
+        MqttFeed feed = states.made(States.broker("mqtt://127.0.0.1:" + freePort()), queue, "a")
+                .start(ready);
+        feed.close();
+        ready.complete(null);
+        states.await(Phase.CONNECTING);
+        states.await(Phase.STOPPED);
+        assertEquals(Phase.STOPPED, feed.state().phase());
     }
 
     @Test

@@ -25,8 +25,13 @@ final class States {
     private final BlockingQueue<FeedState> heard = new LinkedBlockingQueue<>();
 
     MqttFeed feed(BrokerSettings broker, InboundQueue queue, String... topics) {
+        return made(broker, queue, topics).start();
+    }
+
+    /** One that does not start by itself. */
+    MqttFeed made(BrokerSettings broker, InboundQueue queue, String... topics) {
         FeedSetup setup = FeedSetup.of(broker, "larkfield", Long.toHexString(System.nanoTime()), List.of(topics));
-        return new MqttFeed(setup, queue, Clock.systemUTC(), SHORT, heard::add).start();
+        return new MqttFeed(setup, queue, Clock.systemUTC(), SHORT, heard::add);
     }
 
     static BrokerSettings broker(String url) {

@@ -10,7 +10,6 @@ import bywash.tui.view.EventLog;
 import bywash.tui.view.Frame;
 import bywash.tui.view.HistorySource;
 import bywash.tui.view.Losses;
-import bywash.tui.view.Playback;
 import bywash.tui.view.TrendBuffer;
 import bywash.tui.watch.FrameSource;
 import bywash.tui.watch.Pipeline;
@@ -19,7 +18,6 @@ import bywash.tui.watch.Station;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.function.Consumer;
 import java.util.function.Supplier;
 
 /** Runs a watch under the screen. */
@@ -55,7 +53,7 @@ final class ScreenRun {
                     return frame(position.frame(), trends, log).at(position.playback());
                 },
                 Entries.unkept(watch::enter),
-                watch::control,
+                new TerminalSession(DisplaySettings.from(System.getenv()), watch::control),
                 err);
         watch.stop();
         return code;
@@ -74,14 +72,24 @@ final class ScreenRun {
 
     /** Shows frames until the grower leaves; a missing terminal is said and is a matter of usage. */
     static int show(Supplier<Frame> frames, Entries entries, PrintWriter err) throws IOException {
-        return show(frames, entries, command -> {}, err);
+        return show(frames, entries, new TerminalSession(DisplaySettings.from(System.getenv())), err);
     }
 
-    private static int show(
-            Supplier<Frame> frames, Entries entries, Consumer<Playback.Command> controls, PrintWriter err)
+    /**
+     * The same.
+     *
+     * @param shown is run once the first screen is out
+     */
+    static int show(Supplier<Frame> frames, Entries entries, Runnable shown, PrintWriter err) throws IOException {
+        TerminalSession session = new TerminalSession(DisplaySettings.from(System.getenv()));
+        session.onFirstScreen(shown);
+        return show(frames, entries, session, err);
+    }
+
+    private static int show(Supplier<Frame> frames, Entries entries, TerminalSession session, PrintWriter err)
             throws IOException {
         try {
-            new TerminalSession(DisplaySettings.from(System.getenv()), controls).run(frames, entries);
+            session.run(frames, entries);
             return ExitCode.GOOD;
         } catch (NoTerminalException e) {
             err.println(e.getMessage());

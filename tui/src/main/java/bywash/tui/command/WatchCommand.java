@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.InstantSource;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -84,12 +85,13 @@ final class WatchCommand implements Callable<Integer> {
             return ExitCode.USAGE;
         }
         words.tell(file, station, parts);
-        try (WatchRun run = WatchRun.start(file, station, folder, parts, err)) {
+        CompletableFuture<Void> shown = headless ? CompletableFuture.completedFuture(null) : new CompletableFuture<>();
+        try (WatchRun run = WatchRun.start(file, station, folder, parts, shown, err)) {
             if (headless) {
                 run.await();
                 return ExitCode.GOOD;
             }
-            return ScreenRun.show(run::frame, run::enter, err);
+            return ScreenRun.show(run::frame, run::enter, () -> shown.complete(null), err);
         }
     }
 }

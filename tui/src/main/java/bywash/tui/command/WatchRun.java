@@ -18,6 +18,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 
 /**
  * A watch under way: the feed, the loop, and the socket for those who attach. However it ends, by key, by a signal or by a
@@ -25,6 +26,8 @@ import java.util.concurrent.CompletableFuture;
  */
 final class WatchRun implements AutoCloseable {
     private static final long GOODBYE_MS = 3000;
+    /** The feed waits for the first screen, which it would slow down, but no longer: a terminal may take nothing. */
+    private static final long SCREEN_WITHIN_MS = 1000;
 
     private final Station station;
     private final Thread loop;
@@ -56,8 +59,13 @@ final class WatchRun implements AutoCloseable {
         this.loop = ScreenRun.daemon(station.watch(), "watch");
     }
 
-    /** Starts everything; a socket that cannot be had is said and is no reason to stop. */
-    static WatchRun start(SiteFile file, Station station, Path state, Parts parts, PrintWriter err) {
+    /**
+     * Starts everything; a socket that cannot be had is said and is no reason to stop.
+     *
+     * @param shown is complete when the first screen is out, or none will be
+     */
+    static WatchRun start(
+            SiteFile file, Station station, Path state, Parts parts, CompletableFuture<Void> shown, PrintWriter err) {
         WatchRun run = new WatchRun(station, parts);
         LiveWatch watch = station.watch();
         List<String> topics =
@@ -66,7 +74,8 @@ final class WatchRun implements AutoCloseable {
         run.loop.start();
         GiveBack.begin();
         Rehearsal.later();
-        parts.add(new MqttFeed(file.broker(), topics, station.queue(), parts.clock(), watch::feed).start());
+        parts.add(new MqttFeed(file.broker(), topics, station.queue(), parts.clock(), watch::feed)
+                .start(shown.completeOnTimeout(null, SCREEN_WITHIN_MS, TimeUnit.MILLISECONDS)));
         try {
             parts.add(WatchServer.start(state, file.site().id(), run.host()));
         } catch (IOException e) {

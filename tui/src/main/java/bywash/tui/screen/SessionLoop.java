@@ -32,6 +32,7 @@ final class SessionLoop {
     private final Entries entries;
     private final Consumer<Playback.Command> controls;
     private final ScreenModel model;
+    private final Runnable shown;
 
     SessionLoop(TerminalScreen screen, DisplaySettings settings, Sitting sitting) {
         ScreenModel model = sitting.model();
@@ -44,6 +45,7 @@ final class SessionLoop {
         this.frames = sitting.frames();
         this.entries = sitting.entries();
         this.controls = sitting.controls();
+        this.shown = sitting.shown();
     }
 
     void run() throws IOException {
@@ -51,6 +53,7 @@ final class SessionLoop {
         Frame frame = frames.get();
         long asked = System.nanoTime();
         draw(frame);
+        shown.run();
         ring(frame);
         boolean here = true;
         boolean unseen = false;

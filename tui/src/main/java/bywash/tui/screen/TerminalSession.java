@@ -21,6 +21,7 @@ import java.util.function.Supplier;
 public final class TerminalSession {
     private final DisplaySettings settings;
     private final Consumer<Playback.Command> controls;
+    private Runnable shown = () -> {};
     private final CountingOutput out = new CountingOutput(new FileOutputStream(FileDescriptor.out));
 
     public TerminalSession(DisplaySettings settings) {
@@ -31,6 +32,11 @@ public final class TerminalSession {
     public TerminalSession(DisplaySettings settings, Consumer<Playback.Command> controls) {
         this.settings = settings;
         this.controls = controls;
+    }
+
+    /** What is run, on the calling thread, once the first screen is out; must not block. */
+    public void onFirstScreen(Runnable run) {
+        shown = run;
     }
 
     /** Bytes sent to the terminal so far. */
@@ -83,7 +89,7 @@ public final class TerminalSession {
         try {
             screen.setCursorPosition(null);
             screen.startScreen();
-            new SessionLoop(screen, settings, new Sitting(model, frames, entries, controls)).run();
+            new SessionLoop(screen, settings, new Sitting(model, frames, entries, controls, shown)).run();
         } finally {
             restore.run();
             forget(hook);

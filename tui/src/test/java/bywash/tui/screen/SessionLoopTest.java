@@ -56,9 +56,7 @@ final class SessionLoopTest {
         type("aa");
         run(() -> {
             if (!entries.isEmpty() && seen.length() == 0) {
-                for (int column = 0; column < 80; column++) {
-                    seen.append(terminal.getCharacter(column, 23).getCharacterString());
-                }
+                seen.append(line(23));
                 type("qy");
             }
             return Frames.valveOpen();
@@ -75,6 +73,27 @@ final class SessionLoopTest {
     void whatIsOnTheDiskIsSaidToBeDone() throws IOException {
         String said = after(CompletableFuture.completedFuture(true));
         assertTrue(said.contains("cknowledged"), said);
+    }
+
+    /** A watch connects to its broker then. */
+    @Test
+    void saysOnceThatTheFirstScreenIsOut() throws IOException {
+        List<String> topLines = new ArrayList<>();
+        TerminalSession session = new TerminalSession(new DisplaySettings(true, true, false));
+        session.onFirstScreen(() -> topLines.add(line(0)));
+        type("?");
+        terminal.addInput(new KeyStroke(KeyType.EOF));
+        session.run(terminal, Frames::quiet, Entries.unkept(entries::add));
+        assertEquals(1, topLines.size());
+        assertTrue(topLines.get(0).startsWith("Larkfield"), topLines.get(0));
+    }
+
+    private String line(int row) {
+        StringBuilder line = new StringBuilder();
+        for (int column = 0; column < 80; column++) {
+            line.append(terminal.getCharacter(column, row).getCharacterString());
+        }
+        return line.toString();
     }
 
     @Test

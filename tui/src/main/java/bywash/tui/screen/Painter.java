@@ -17,6 +17,9 @@ final class Painter {
     private final Screen screen;
     private final TextColor warning;
     private final TextColor critical;
+    /** Those of plain letters are many and always the same, and each takes long to make. */
+    private final @Nullable TextCharacter[][] made = new @Nullable TextCharacter[Style.values().length][128];
+
     private @Nullable Picture last;
 
     Painter(Screen screen, DisplaySettings settings) {
@@ -49,6 +52,19 @@ final class Painter {
     }
 
     private TextCharacter cell(char character, Style style) {
+        TextCharacter[] ofStyle = made[style.ordinal()];
+        if (character >= ofStyle.length) {
+            return make(character, style);
+        }
+        TextCharacter cell = ofStyle[character];
+        if (cell == null) {
+            cell = make(character, style);
+            ofStyle[character] = cell;
+        }
+        return cell;
+    }
+
+    private TextCharacter make(char character, Style style) {
         TextColor plain = TextColor.ANSI.DEFAULT;
         return switch (style) {
             case PLAIN -> new TextCharacter(character, plain, plain);

@@ -47,7 +47,7 @@ public final class Journal implements AutoCloseable, MinuteArchive {
         this.clock = clock;
     }
 
-    /** Loads SQLite's native library ahead of the first {@link #open}; a fault of it is told there. */
+    /** Loads SQLite, and all that an opening takes, ahead of the first {@link #open}; a fault of it is told there. */
     public static void loadLibrary() {
         JournalFile.loadLibrary();
     }

@@ -25,7 +25,6 @@ import org.slf4j.LoggerFactory;
 import org.sqlite.SQLiteConfig;
 import org.sqlite.SQLiteErrorCode;
 import org.sqlite.SQLiteException;
-import org.sqlite.SQLiteJDBCLoader;
 
 /** The journal's file: its place, its rights, its lock, and what becomes of it when it is damaged. */
 final class JournalFile implements AutoCloseable {
@@ -53,9 +52,9 @@ final class JournalFile implements AutoCloseable {
     }
 
     static void loadLibrary() {
-        try {
-            SQLiteJDBCLoader.initialize();
-        } catch (Exception e) {
+        try (Connection db = new SQLiteConfig().createConnection("jdbc:sqlite::memory:")) {
+            Schema.migrate(db);
+        } catch (SQLException e) {
             // Opening the file meets the same fault, and says it.
         }
     }

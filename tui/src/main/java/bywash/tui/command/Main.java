@@ -8,8 +8,10 @@ import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 
 /** Entry point: picks the command. */
@@ -51,30 +53,37 @@ public final class Main {
         System.exit(commandLineFor(args).execute(args));
     }
 
-    /** With the one command that is asked for, where it is named: looking at all of them takes half the start. */
+    /**
+     * With the one command that is asked for, where it is named: to look at all of them, or only at the annotation that lists
+     * them, takes half the start.
+     */
     static CommandLine commandLineFor(String... args) {
-        for (Class<?> one : Main.class.getAnnotation(Command.class).subcommands()) {
-            String name = one.getAnnotation(Command.class).name();
-            if (args.length > 0 && args[0].equals(name)) {
-                CommandLine line = new CommandLine(new One());
-                line.addSubcommand(name, create(one));
-                return prepared(line);
-            }
+        Object command = args.length == 0 ? null : named(args[0]);
+        if (command == null) {
+            return commandLine();
         }
-        return commandLine();
+        CommandLine line = new CommandLine(CommandSpec.create().name("bywash"));
+        line.addSubcommand(args[0], command);
+        return prepared(line);
     }
 
-    private static Object create(Class<?> command) {
-        try {
-            return CommandLine.defaultFactory().create(command);
-        } catch (Exception e) {
-            throw new IllegalStateException(command + " cannot be made", e);
-        }
+    /** Of the commands above; null for any other word. */
+    private static @Nullable Object named(String word) {
+        return switch (word) {
+            case "watch" -> new WatchCommand();
+            case "attach" -> new AttachCommand();
+            case "log" -> new LogCommand();
+            case "record" -> new RecordCommand();
+            case "backup" -> new BackupCommand();
+            case "replay" -> new ReplayCommand();
+            case "sheet" -> new SheetCommand();
+            case "report" -> new ReportCommand();
+            case "demo" -> new DemoCommand();
+            case "check" -> new CheckCommand();
+            case "calc" -> new CalcCommand();
+            default -> null;
+        };
     }
-
-    /** The root over a single command. */
-    @Command(name = "bywash")
-    private static final class One {}
 
     /** The command line, for tests too. */
     public static CommandLine commandLine() {

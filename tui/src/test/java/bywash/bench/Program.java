@@ -30,6 +30,19 @@ final class Program {
         return command;
     }
 
+    /** The script that is handed out with the jar, run by the Java that runs this. */
+    static ProcessBuilder script(List<String> words) {
+        Path script = Path.of(jar()).toAbsolutePath().getParent().getParent().resolve("bywash");
+        if (!Files.isRegularFile(script)) {
+            throw new IllegalStateException(script + " is missing");
+        }
+        List<String> command = new ArrayList<>(List.of("/bin/sh", script.toString()));
+        command.addAll(words);
+        ProcessBuilder builder = new ProcessBuilder(command);
+        builder.environment().put("JAVA_HOME", System.getProperty("java.home"));
+        return builder;
+    }
+
     /** The demo's site, with the broker at a port of this machine. */
     static Path site(Path dir, int port) throws IOException {
         try (InputStream in = SampleRecordings.class.getResourceAsStream("/bywash/samples/sites/larkfield.yaml")) {

@@ -15,6 +15,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.time.Duration;
 import java.time.InstantSource;
 import java.util.ArrayList;
@@ -39,6 +40,10 @@ class PackedJarTest {
         List<String> command = new ArrayList<>(
                 List.of(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-jar", jar));
         command.addAll(List.of(words));
+        return started(command.toArray(String[]::new));
+    }
+
+    private Process started(String... command) throws IOException {
         ProcessBuilder builder = new ProcessBuilder(command)
                 .redirectOutput(dir.resolve("out").toFile())
                 .redirectError(dir.resolve("err").toFile());
@@ -79,6 +84,27 @@ class PackedJarTest {
                 watch.destroyForcibly();
             }
         }
+    }
+
+    /** Installed as the unit's head says, and called by a link to it. */
+    @Test
+    @Timeout(60)
+    void theCommandFindsItsJarAndHandsOnWordsAndCodes() throws Exception {
+        String jar = System.getProperty("bywash.jar");
+        assumeTrue(jar != null && Files.isRegularFile(Path.of(jar)), "not packed yet");
+        Path bin = Files.createDirectories(dir.resolve("local dir/bin"));
+        Path lib = Files.createDirectories(dir.resolve("local dir/lib"));
+        Files.copy(Path.of("bywash"), bin.resolve("bywash"), StandardCopyOption.COPY_ATTRIBUTES);
+        Files.createSymbolicLink(lib.resolve("bywash.jar"), Path.of(jar).toAbsolutePath());
+        Path link = Files.createSymbolicLink(dir.resolve("bywash"), bin.resolve("bywash"));
+        for (String command : List.of("watch", "replay", "check")) {
+            Process process = started(link.toString(), command, "no such word");
+            assertEquals(ExitCode.USAGE, process.waitFor());
+            assertTrue(err().contains("bywash " + command + " --help"), err());
+        }
+        Process process = started(link.toString(), "--version");
+        assertEquals(0, process.waitFor());
+        assertEquals(Main.VERSION, Files.readString(dir.resolve("out")).strip());
     }
 
     @Test

@@ -36,7 +36,8 @@ class UnitFileTest {
     @Test
     void startsACommandThatTheProgramTakes() throws Exception {
         String start = value("ExecStart");
-        String arguments = start.substring(start.indexOf(".jar ") + 5);
+        String script = "/bin/bywash ";
+        String arguments = start.substring(start.indexOf(script) + script.length());
         assertTrue(arguments.startsWith("watch --headless"), arguments);
         CommandLine.ParseResult parsed = Main.commandLine().parseArgs(arguments.split(" "));
         assertEquals("watch", parsed.subcommand().commandSpec().name());

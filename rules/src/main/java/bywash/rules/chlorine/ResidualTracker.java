@@ -56,7 +56,9 @@ public final class ResidualTracker {
     private @Nullable Instant learnedAt;
     private String learnedOf = "";
     private @Nullable ResidualEstimate current;
+    /** Null where the next tick is to judge: something was entered that changes what is believed. */
     private @Nullable Instant judgedAt;
+
     private double laggedMgL;
     private boolean blind = true;
     private double acuteUgL = ResidualEstimate.ACUTE_UG_L;
@@ -140,11 +142,13 @@ public final class ResidualTracker {
     /** A dechlorinator went into the system, g pure: what it may remove widens the range downward. */
     public void dosed(Instant at, Dechlorinator agent, double massG) {
         balance.dosed(at, massG * 1000 / agent.mgPerMgCl2());
+        judgedAt = null;
     }
 
     /** Such a dose was taken back: the estimate is what it would be without it. */
     public void undosed(Instant at, Dechlorinator agent, double massG) {
         balance.undosed(at, massG * 1000 / agent.mgPerMgCl2());
+        judgedAt = null;
     }
 
     /** A total-chlorine test, of a reserve or of the system. */
@@ -154,6 +158,7 @@ public final class ResidualTracker {
             batch.tested(at, totalMgL);
         } else {
             balance.tested(at, totalMgL, StrictMath.max(LossFit.LEAST_READING_MG_L, 0.1 * totalMgL));
+            judgedAt = null;
         }
     }
 
@@ -164,6 +169,7 @@ public final class ResidualTracker {
             batch.doubted(at);
         } else {
             balance.untested(testedAt, totalMgL);
+            judgedAt = null;
         }
     }
 

@@ -3,7 +3,6 @@ package bywash.ingest.feed;
 import bywash.rules.event.EngineEvent;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.Comparator;
 import java.util.PriorityQueue;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
@@ -20,17 +19,21 @@ public final class EventTimeOrder {
     public static final Duration DEFAULT_LATENESS = Duration.ofSeconds(2);
     private static final int MOST_HELD = 200_000;
 
-    private record Held(EngineEvent event, String probe, long arrival) {}
-
-    private static final Comparator<Held> ORDER = Comparator.<Held, Instant>comparing(
-                    h -> h.event().at())
-            .thenComparing(Held::probe)
-            .thenComparingLong(Held::arrival);
+    private record Held(EngineEvent event, Instant at, String probe, long arrival) implements Comparable<Held> {
+        @Override
+        public int compareTo(Held other) {
+            int order = at.compareTo(other.at);
+            if (order == 0) {
+                order = probe.compareTo(other.probe);
+            }
+            return order != 0 ? order : Long.compare(arrival, other.arrival);
+        }
+    }
 
     private final Duration lateness;
     private final Consumer<? super EngineEvent> out;
     private final Consumer<? super EngineEvent> late;
-    private final PriorityQueue<Held> held = new PriorityQueue<>(ORDER);
+    private final PriorityQueue<Held> held = new PriorityQueue<>();
     private final TickClock ticks;
     private @Nullable Instant receipt;
     private @Nullable Instant released;
@@ -82,7 +85,7 @@ public final class EventTimeOrder {
             late.accept(event);
             return;
         }
-        held.add(new Held(event, probe, arrivals++));
+        held.add(new Held(event, event.at(), probe, arrivals++));
     }
 
     /** Whose it is; empty for what must not be dropped. */
@@ -111,7 +114,7 @@ public final class EventTimeOrder {
     }
 
     private void releaseBefore(Instant bound) {
-        for (Held first = held.peek(); first != null && first.event().at().isBefore(bound); first = held.peek()) {
+        for (Held first = held.peek(); first != null && first.at().isBefore(bound); first = held.peek()) {
             releaseFirst();
         }
     }
@@ -119,7 +122,7 @@ public final class EventTimeOrder {
     private void releaseFirst() {
         Held first = held.poll();
         if (first != null) {
-            Instant at = first.event().at();
+            Instant at = first.at();
             if (released == null || at.isAfter(released)) {
                 released = at;
             }

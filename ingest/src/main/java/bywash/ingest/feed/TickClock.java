@@ -46,7 +46,8 @@ final class TickClock {
         if (from == null) {
             return;
         }
-        while (Instant.ofEpochSecond(nextS).isBefore(bound)) {
+        long endS = bound.getEpochSecond() + (bound.getNano() > 0 ? 1 : 0);
+        while (nextS < endS) {
             out.accept(new EngineEvent.Tick(Instant.ofEpochSecond(nextS)));
             lastTickS = nextS;
             long step = step(nextS - from.getEpochSecond());

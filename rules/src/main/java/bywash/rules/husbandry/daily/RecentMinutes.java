@@ -2,9 +2,7 @@ package bywash.rules.husbandry.daily;
 
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayDeque;
 import java.util.HashMap;
-import java.util.Iterator;
 import java.util.Map;
 import java.util.Optional;
 
@@ -15,33 +13,58 @@ public final class RecentMinutes implements PastMinutes {
 
     private static final long SECONDS = 60;
 
-    private record Kept(long minute, long count, double sum) {}
-
+    /** The minutes of one probe, each at its place in a ring that holds the newest and all within reach of it. */
     private static final class Line {
-        private final ArrayDeque<Kept> kept = new ArrayDeque<>();
-        private long minute = Long.MIN_VALUE;
-        private long count;
-        private double sum;
+        private static final int PLACES = (int) REACH.toMinutes() + 1;
 
-        void add(long newMinute, long more, double moreSum) {
-            if (newMinute > minute) {
-                close();
-                minute = newMinute;
-                long oldest = newMinute - REACH.toMinutes();
-                while (!kept.isEmpty() && kept.getFirst().minute() < oldest) {
-                    kept.removeFirst();
-                }
+        private final long[] counts = new long[PLACES];
+        private final double[] sums = new double[PLACES];
+        private long newest = Long.MIN_VALUE;
+        private int place;
+
+        void add(long minute, long more, double moreSum) {
+            if (minute > newest) {
+                advanceTo(minute);
             }
-            count += more;
-            sum += moreSum;
+            counts[place] += more;
+            sums[place] += moreSum;
         }
 
-        private void close() {
-            if (count > 0) {
-                kept.addLast(new Kept(minute, count, sum));
+        /** What lies a whole ring back is forgotten, and minutes in between have no reading. */
+        private void advanceTo(long minute) {
+            long from = newest == Long.MIN_VALUE ? minute : Math.max(newest + 1, minute - PLACES + 1);
+            for (long m = from; m <= minute; m++) {
+                place = Math.floorMod(m, PLACES);
+                counts[place] = 0;
+                sums[place] = 0;
             }
-            count = 0;
-            sum = 0;
+            newest = minute;
+        }
+
+        /** The last minute before {@code end} that has a reading; the least value where none within reach has. */
+        long lastBefore(long end) {
+            for (long m = Math.min(end - 1, newest); m >= oldest(); m--) {
+                if (counts[Math.floorMod(m, PLACES)] > 0) {
+                    return m;
+                }
+            }
+            return Long.MIN_VALUE;
+        }
+
+        private long oldest() {
+            return newest == Long.MIN_VALUE ? Long.MAX_VALUE : newest - PLACES + 1;
+        }
+
+        /** Mean of the readings of minutes from {@code first} to before {@code end}; NaN where there is none. */
+        double mean(long first, long end) {
+            long count = 0;
+            double sum = 0;
+            for (long m = Math.max(first, oldest()); m < end && m <= newest; m++) {
+                int at = Math.floorMod(m, PLACES);
+                count += counts[at];
+                sum += sums[at];
+            }
+            return count == 0 ? Double.NaN : sum / count;
         }
     }
 
@@ -76,18 +99,8 @@ public final class RecentMinutes implements PastMinutes {
         if (line == null) {
             return Optional.empty();
         }
-        long end = minute(at);
-        if (line.count > 0 && line.minute < end) {
-            return found(line.minute, line.sum / line.count, at, within);
-        }
-        Iterator<Kept> newest = line.kept.descendingIterator();
-        while (newest.hasNext()) {
-            Kept k = newest.next();
-            if (k.minute() < end) {
-                return found(k.minute(), k.sum() / k.count(), at, within);
-            }
-        }
-        return Optional.empty();
+        long minute = line.lastBefore(minute(at));
+        return minute == Long.MIN_VALUE ? Optional.empty() : found(minute, line.mean(minute, minute + 1), at, within);
     }
 
     private static Optional<Minute> found(long minute, double mean, Instant at, Duration within) {
@@ -102,19 +115,6 @@ public final class RecentMinutes implements PastMinutes {
             return Double.NaN;
         }
         long first = -Math.floorDiv(-from.getEpochSecond(), SECONDS);
-        long end = minute(to);
-        long count = 0;
-        double sum = 0;
-        for (Kept k : line.kept) {
-            if (k.minute() >= first && k.minute() < end) {
-                count += k.count();
-                sum += k.sum();
-            }
-        }
-        if (line.minute >= first && line.minute < end) {
-            count += line.count;
-            sum += line.sum;
-        }
-        return count == 0 ? Double.NaN : sum / count;
+        return line.mean(first, minute(to));
     }
 }

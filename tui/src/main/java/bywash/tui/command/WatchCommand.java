@@ -54,7 +54,7 @@ final class WatchCommand implements Callable<Integer> {
         Path folder = state != null ? state : StateFolder.standard();
         InstantSource clock = new SteadyClock();
         Station station;
-        try {
+        try (SlowStart slow = slow(file, err)) {
             station = Station.open(file, folder, clock);
         } catch (JournalInUse e) {
             err.println("a watch of " + file.site().id() + " runs already; see it with: bywash attach "
@@ -93,5 +93,13 @@ final class WatchCommand implements Callable<Integer> {
             }
             return ScreenRun.show(run::frame, run::enter, () -> shown.complete(null), err);
         }
+    }
+
+    /** A service's log needs no such word. */
+    private @Nullable SlowStart slow(SiteFile file, PrintWriter err) {
+        return headless
+                ? null
+                : SlowStart.of(
+                        "reading the journal of " + file.site().id() + ": its last three days are played again", err);
     }
 }

@@ -238,7 +238,7 @@ final class Alarm {
                 raisedAt(),
                 message(),
                 c.why(),
-                guidance.consequence(),
+                c.consequence().isEmpty() ? guidance.consequence() : c.consequence(),
                 guidance.action(),
                 active && goneSince == null ? c.deadline() : null,
                 c.values());

@@ -13,9 +13,10 @@ import org.jspecify.annotations.Nullable;
  * @param why evidence
  * @param deadline by when to act; null where none is known
  * @param values for the alarm line
+ * @param consequence of this very case if nothing is done; empty where it is that of its kind
  */
 public record Condition(
-        String message, String why, @Nullable Instant deadline, Map<String, Object> values) {
+        String message, String why, @Nullable Instant deadline, Map<String, Object> values, String consequence) {
     public Condition {
         values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
     }
@@ -26,6 +27,6 @@ public record Condition(
         for (int i = 0; i + 1 < keyValues.length; i += 2) {
             values.put((String) keyValues[i], keyValues[i + 1]);
         }
-        return new Condition(message, why, deadline, values);
+        return new Condition(message, why, deadline, values, "");
     }
 }

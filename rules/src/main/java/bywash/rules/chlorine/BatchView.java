@@ -35,6 +35,7 @@ public record BatchView(
         double ammoniaMgL,
         String words) {
     private static final double LONGEST_H = 24 * 60;
+    private static final int LEARNED_FROM = 2;
 
     public BatchView {
         steps = List.copyOf(steps);
@@ -76,7 +77,11 @@ public record BatchView(
             @Nullable Instant likely,
             @Nullable Instant latest) {}
 
-    /** What a batch knows of itself. */
+    /**
+     * What a batch knows of itself.
+     *
+     * @param tests of total chlorine since it was last filled or treated that found some
+     */
     record Known(
             Disinfectant disinfectant,
             @Nullable Instant filledAt,
@@ -87,7 +92,7 @@ public record BatchView(
             LossRate rate,
             Treatment treatment,
             List<BatchStep> steps,
-            boolean learned,
+            int tests,
             boolean confirmed,
             double ammoniaMgL) {
 
@@ -129,7 +134,7 @@ public record BatchView(
         if (k.residual.highMgL() <= ReserveBatch.ZERO_MG_L) {
             return Safety.EXPECTED;
         }
-        return k.filledAt == null ? Safety.UNKNOWN : Safety.WAITING;
+        return k.filledAt == null && k.tests == 0 ? Safety.UNKNOWN : Safety.WAITING;
     }
 
     private static @Nullable SafeAt safeAt(Instant at, Known k) {
@@ -159,11 +164,12 @@ public record BatchView(
             case NO_DISINFECTANT -> "the mains carries no disinfectant";
             case CONFIRMED -> "tested free of chlorine" + ammonia(k);
             case EXPECTED -> filled + ", expected free of chlorine but not tested" + ammonia(k);
-            case UNKNOWN -> "no filling or test on record: counts as mains water";
+            case UNKNOWN -> "no filling or test on record: it counts as mains water until it is tested";
             case NEVER -> filled + ", chloramine: standing, air and sun do not clear it; needs a chemical or carbon";
             case WAITING ->
-                filled + ", not tested free; loss "
-                        + (k.learned ? "learned from your tests" : "assumed for " + k.treatment.word()) + ammonia(k);
+                filled + ", " + (k.tests > 0 ? "a test found chlorine" : "not tested free") + "; loss "
+                        + (k.tests >= LEARNED_FROM ? "learned from your tests" : "assumed for " + k.treatment.word())
+                        + ammonia(k);
         };
     }
 

@@ -251,7 +251,7 @@ public final class ReserveBatch {
                         rate,
                         treatment,
                         List.copyOf(steps),
-                        tests.size() >= 2,
+                        tests.size(),
                         confirmed,
                         ammoniaMgL));
     }

@@ -80,7 +80,7 @@ public final class Engine {
         this.suppression = new Suppression(site, board);
         this.bands = new Bands(site);
         this.probeRules = new ProbeRules(bands, board);
-        this.flowRules = new FlowRules(board);
+        this.flowRules = new FlowRules(board, new Brought(site.mains(), residual));
         this.systemRules = new SystemRules(site, board, balance, residual);
         this.nitrogenRules = new NitrogenRules(site, board);
         this.careRules = new CareRules(site, board, residual);

@@ -24,9 +24,11 @@ final class FlowRules {
     private static final Duration OVERFLOW_SOON = Duration.ofMinutes(20);
 
     private final AlarmBoard board;
+    private final Brought brought;
 
-    FlowRules(AlarmBoard board) {
+    FlowRules(AlarmBoard board, Brought brought) {
         this.board = board;
+        this.brought = brought;
     }
 
     void tick(Vessel vessel, @Nullable FlowFinding finding, double levelMm, Instant at) {
@@ -45,9 +47,10 @@ final class FlowRules {
         board.set(kind, vessel.id(), at, holds && finding != null ? condition(kind, vessel, finding, at) : null);
     }
 
-    private static Condition condition(AlarmKind kind, Vessel vessel, FlowFinding f, Instant at) {
+    private Condition condition(AlarmKind kind, Vessel vessel, FlowFinding f, Instant at) {
         Instant deadline = f.rateLMin() < 0 ? f.dryAt() : f.overflowAt();
-        return new Condition(message(kind, vessel, f, at), f.why(), deadline, values(kind, f));
+        String consequence = kind == AlarmKind.UNPLANNED_LOSS ? "" : brought.consequence(f.source(), at);
+        return new Condition(message(kind, vessel, f, at), f.why(), deadline, values(kind, f), consequence);
     }
 
     private static String message(AlarmKind kind, Vessel vessel, FlowFinding f, Instant at) {

@@ -19,6 +19,7 @@ import bywash.rules.site.Site;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
 import bywash.rules.text.Figures;
+import bywash.rules.text.Spans;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Collection;
@@ -97,19 +98,24 @@ final class SystemRules {
         if (soon || passed) {
             String range = Figures.of(e.likelyUgL(), 0) + " ug/L likely (" + Figures.of(e.lowUgL(), 0) + " to "
                     + Figures.of(e.highUgL(), 0) + ")";
-            Instant chronicAt = e.chronic().rising() ? e.chronic().likely() : null;
-            String chronic = chronicAt != null && chronicAt.isAfter(at)
-                    ? " " + Figures.of(limits.chronicUgL(), 0) + " ug/L in " + Text.span(at, chronicAt) + ","
-                    : "";
-            String when = acuteAt == null
-                    ? ""
-                    : "; passes" + chronic + " " + Figures.of(limits.acuteUgL(), 0) + " ug/L in "
-                            + Text.span(at, acuteAt);
-            condition = risk("Chlorine in the system: " + range + when, e);
+            condition = risk("Chlorine in the system: " + range + passes(e, at), e);
         } else if (residual.climbing()) {
             condition = risk("Chlorine may be entering: oxidation potential climbs, the level shows no inflow yet", e);
         }
         board.set(AlarmKind.CHLORINE_RISK, SYSTEM, at, condition);
+    }
+
+    /** What lies ahead of it; nothing of a limit that it is over already. */
+    private String passes(ResidualEstimate e, Instant at) {
+        Instant acuteAt = e.acuteAt();
+        if (acuteAt == null || e.likelyUgL() > limits.acuteUgL()) {
+            return "";
+        }
+        Instant chronicAt = e.chronic().rising() ? e.chronic().likely() : null;
+        boolean below = e.likelyUgL() <= limits.chronicUgL() && chronicAt != null && chronicAt.isAfter(at);
+        String chronic =
+                below ? " " + Figures.of(limits.chronicUgL(), 0) + " ug/L " + Spans.ahead(at, chronicAt) + "," : "";
+        return "; passes" + chronic + " " + Figures.of(limits.acuteUgL(), 0) + " ug/L " + Spans.ahead(at, acuteAt);
     }
 
     private Condition risk(String message, ResidualEstimate e) {

@@ -1,5 +1,6 @@
 package bywash.rules.engine;
 
+import bywash.rules.text.Spans;
 import java.time.Duration;
 import java.time.Instant;
 
@@ -18,12 +19,7 @@ final class Text {
 
     /** Such as {@code 45 s}, {@code 12 min}, {@code 3 h 5 min}. */
     static String span(Instant from, Instant to) {
-        long seconds = Math.max(0, Duration.between(from, to).getSeconds());
-        if (seconds < 120) {
-            return seconds + " s";
-        }
-        long minutes = seconds / 60;
-        return minutes < 120 ? minutes + " min" : minutes / 60 + " h " + minutes % 60 + " min";
+        return Spans.of(from, to);
     }
 
     /** Such as {@code 40 min (31 to 56 min)}: a time to reach something at a rate that has an error of its own. */

@@ -29,6 +29,15 @@ class ReserveBatchTest {
     }
 
     @Test
+    void aTestThatFoundSomeIsOnRecordAlsoWithoutAFilling() {
+        ReserveBatch batch = new ReserveBatch("reserve", CHLORINE, 1000);
+        batch.tested(T, 0.3);
+        BatchView view = batch.view(T);
+        assertEquals(Safety.WAITING, view.safety());
+        assertEquals("no filling on record, a test found chlorine; loss assumed for standing", view.words());
+    }
+
+    @Test
     void aTestOfZeroConfirmsItAndANewFillingTakesThatAway() {
         ReserveBatch batch = new ReserveBatch("reserve", CHLORINE, 1000);
         batch.filled(T, 500);

@@ -36,8 +36,18 @@ final class LogFile {
             }
             file.setFormatter(new PlainLog());
             root.addHandler(file);
+            if (LogManager.getLogManager() instanceof LastingLog lasting) {
+                lasting.keep();
+            }
         } catch (IOException e) {
             // Without a place for it there is no log; the watch itself does not need one.
+        }
+    }
+
+    /** The last words are said: closes the file. */
+    static void end() {
+        if (LogManager.getLogManager() instanceof LastingLog lasting) {
+            lasting.end();
         }
     }
 

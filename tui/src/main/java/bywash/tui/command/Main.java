@@ -48,9 +48,12 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
+        System.setProperty(LastingLog.PROPERTY, LastingLog.class.getName());
         HeadStart.forCommand(args);
         LogFile.begin();
-        System.exit(commandLineFor(args).execute(args));
+        int code = commandLineFor(args).execute(args);
+        LogFile.end();
+        System.exit(code);
     }
 
     /**

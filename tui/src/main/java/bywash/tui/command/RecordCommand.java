@@ -184,5 +184,6 @@ final class RecordCommand implements Callable<Integer> {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         }
+        LogFile.end();
     }
 }

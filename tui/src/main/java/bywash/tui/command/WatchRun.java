@@ -70,7 +70,7 @@ final class WatchRun implements AutoCloseable {
         LiveWatch watch = station.watch();
         List<String> topics =
                 file.bindings().stream().map(ProbeBinding::topic).distinct().toList();
-        Runtime.getRuntime().addShutdownHook(new Thread(run::close, "stop watch"));
+        Runtime.getRuntime().addShutdownHook(new Thread(run::closeByHook, "stop watch"));
         run.loop.start();
         GiveBack.begin();
         Rehearsal.later();
@@ -113,6 +113,11 @@ final class WatchRun implements AutoCloseable {
     /** Until the watch ends. */
     void await() throws InterruptedException {
         loop.join();
+    }
+
+    private void closeByHook() {
+        close();
+        LogFile.end();
     }
 
     @Override

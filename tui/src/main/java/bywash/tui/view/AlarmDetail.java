@@ -59,7 +59,7 @@ public record AlarmDetail(
                 since(alarm, frame),
                 left(alarm, frame),
                 UsWords.water(alarm.why(), frame),
-                alarm.consequence(),
+                UsWords.water(alarm.consequence(), frame),
                 List.of(alarm.action().split("; ")),
                 cause(alarm, incident),
                 follows(alarm, incident, frame),
@@ -185,7 +185,8 @@ public record AlarmDetail(
         Instant now = frame.at();
         String clock = Words.clock(deadline, now, frame.snapshot().site().timeZone());
         if (deadline.isAfter(now)) {
-            return Words.span(now, deadline) + " to " + event + " (" + clock + ")";
+            String left = deadline.isBefore(now.plus(JUST_NOW)) ? "less than a minute" : Words.span(now, deadline);
+            return left + " to " + event + " (" + clock + ")";
         }
         if (hasRoom(event, frame)) {
             return event + " now or at its next swing";

@@ -4,6 +4,7 @@ import bywash.rules.chlorine.Crossing;
 import bywash.rules.chlorine.ResidualEstimate;
 import bywash.rules.husbandry.season.SeasonStatus;
 import bywash.rules.husbandry.stock.SpeciesLimits;
+import bywash.rules.text.Spans;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
@@ -49,7 +50,7 @@ public record ChlorineView(
         }
         Instant acuteAt = e.acuteAt();
         if (acuteAt != null) {
-            return "RISING: " + Words.number(e.acute().limitUgL(), 0) + " ug/L in " + Words.span(now, acuteAt);
+            return "RISING: " + Words.number(e.acute().limitUgL(), 0) + " ug/L " + Spans.ahead(now, acuteAt);
         }
         if (e.likelyUgL() > e.chronic().limitUgL()) {
             return "ABOVE CHRONIC";
@@ -73,15 +74,26 @@ public record ChlorineView(
         return lines;
     }
 
-    /** Such as {@code 19 ug/L in 6 min (2 min at worst), }; empty where it is passed or is not going to be. */
+    /** Such as {@code 19 ug/L in 6 min (in 2 min at worst), }; empty where it is passed or is not going to be. */
     private static String rises(Crossing crossing, Frame frame) {
         Instant likely = crossing.likely();
-        Instant earliest = crossing.earliest();
         if (!crossing.rising() || likely == null || !likely.isAfter(frame.at())) {
             return "";
         }
-        String worst = earliest == null ? "" : " (" + Words.span(frame.at(), earliest) + " at worst)";
-        return Words.number(crossing.limitUgL(), 0) + " ug/L in " + Words.span(frame.at(), likely) + worst + ", ";
+        String when = Spans.ahead(frame.at(), likely);
+        return Words.number(crossing.limitUgL(), 0) + " ug/L " + when + atWorst(crossing, when, frame) + ", ";
+    }
+
+    private static String atWorst(Crossing crossing, String likely, Frame frame) {
+        Instant earliest = crossing.earliest();
+        if (earliest == null) {
+            return "";
+        }
+        if (!earliest.isAfter(frame.at())) {
+            return " (at worst passed already)";
+        }
+        String worst = Spans.ahead(frame.at(), earliest);
+        return worst.equals(likely) ? "" : " (" + worst + " at worst)";
     }
 
     private static String falls(Crossing crossing, Frame frame) {

@@ -95,7 +95,7 @@ public final class EntryForms {
                     List.of());
         }
         return good(
-                List.of("From now on all of it counts as mains water, until it is tested."),
+                List.of("From now on all of it counts as mains water until it is tested."),
                 new BatchFill(frame.now(), filled.text(0), litres),
                 "Batch entered; it counts as mains water until it is tested.");
     }

@@ -1,6 +1,7 @@
 package bywash.tui.view;
 
 import bywash.rules.text.Figures;
+import bywash.rules.text.Spans;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -29,16 +30,7 @@ public final class Words {
 
     /** Such as {@code 45 s}, {@code 12 min}, {@code 3 h 5 min}, {@code 4 d 3 h}. */
     public static String span(Duration span) {
-        long seconds = Math.max(0, span.getSeconds());
-        if (seconds < 90) {
-            return seconds + " s";
-        }
-        long minutes = seconds / 60;
-        if (minutes < 90) {
-            return minutes + " min";
-        }
-        long hours = minutes / 60;
-        return hours < 48 ? hours + " h " + minutes % 60 + " min" : hours / 24 + " d " + hours % 24 + " h";
+        return Spans.of(span);
     }
 
     /** A span in one unit, for a narrow column: {@code 45 s}, {@code 12 min}, {@code 3 h}, {@code 4 d}. */

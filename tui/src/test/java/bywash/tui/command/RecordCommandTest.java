@@ -98,17 +98,17 @@ class RecordCommandTest {
                             "broker: {url: \"mqtt://127.0.0.1:" + broker.url().getPort() + "\"}");
             Path site = Files.writeString(dir.resolve("site.yaml"), text);
             Path file = dir.resolve("live.jsonl");
-            Process record = new ProcessBuilder(
-                            Path.of(System.getProperty("java.home"), "bin", "java")
-                                    .toString(),
-                            "-cp",
-                            System.getProperty("java.class.path"),
-                            Main.class.getName(),
-                            "record",
-                            file.toString(),
-                            "--site",
-                            site.toString())
-                    .start();
+            ProcessBuilder program = new ProcessBuilder(
+                    Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                    "-cp",
+                    System.getProperty("java.class.path"),
+                    Main.class.getName(),
+                    "record",
+                    file.toString(),
+                    "--site",
+                    site.toString());
+            program.environment().put("XDG_STATE_HOME", dir.toString());
+            Process record = program.start();
             try (BufferedReader said = record.errorReader(StandardCharsets.UTF_8);
                     MqttPublisher publisher = new MqttPublisher(broker.url())) {
                 List<String> heard = new ArrayList<>();
@@ -135,6 +135,9 @@ class RecordCommandTest {
                     .map(l -> new String(((RecordedLine.Message) l).payload(), StandardCharsets.ISO_8859_1))
                     .toList();
             assertEquals(List.of("300", "301", "302", "303", "304", "\u00ff"), payloads);
+            String log = Files.readString(dir.resolve("bywash/bywash.log.0"));
+            assertTrue(log.contains("STOPPED"), "what is said after the signal is on the log: " + log);
+            assertFalse(Files.exists(dir.resolve("bywash/bywash.log.lck")), "and the log is closed");
         }
     }
 

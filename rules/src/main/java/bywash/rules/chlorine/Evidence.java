@@ -186,7 +186,7 @@ final class Evidence {
     /** The factor with a word for how much it says. */
     static String words(double factor) {
         double size = factor >= 1 ? factor : 1 / factor;
-        String word = size < 3 ? "hardly tells" : size < 20 ? "tells" : size < 150 ? "strong" : "very strong";
+        String word = size < 3 ? "hardly tells" : size < 20 ? "tells" : size < 150 ? "tells much" : "tells very much";
         String side = size < 3 ? "" : factor >= 1 ? " for" : " against";
         String number = Figures.of(size, size < 9.95 ? 1 : 0);
         return "weight " + (factor >= 1 || number.equals("1.0") ? "" : "1/") + number + ", " + word + side;

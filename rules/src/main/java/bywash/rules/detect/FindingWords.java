@@ -113,7 +113,9 @@ final class FindingWords {
 
     private static String why(TopUpWatch watch, FlowFinding finding) {
         if (watch.ended()) {
-            return ("The top-up was ended; the balance checks that the line is shut. " + watch.words()).strip();
+            return watch.words().isEmpty()
+                    ? "The top-up was ended; the balance checks that the line is shut."
+                    : "The top-up was ended. " + watch.words() + ".";
         }
         String came = finding.moved().words();
         return finding.ranOver()

@@ -22,6 +22,14 @@ final class Text {
         return Spans.of(from, to);
     }
 
+    /** Two spans, the unit once where it is that of both. */
+    private static String range(String low, String high) {
+        int lowUnit = low.indexOf(' ');
+        String unit = low.substring(lowUnit);
+        boolean same = high.substring(high.indexOf(' ')).equals(unit);
+        return (same ? low.substring(0, lowUnit) : low) + " to " + high;
+    }
+
     /** Such as {@code 40 min (31 to 56 min)}: a time to reach something at a rate that has an error of its own. */
     static String span(Instant from, Instant to, double rate, double standardError) {
         double seconds = Math.max(0, Duration.between(from, to).getSeconds());
@@ -34,7 +42,7 @@ final class Text {
         if (error >= 0.9 * r) {
             return span(from, to) + " (" + soonest + " or more)";
         }
-        return span(from, to) + " (" + soonest + " to "
-                + span(from, from.plusSeconds((long) (seconds * r / (r - error)))) + ")";
+        String latest = span(from, from.plusSeconds((long) (seconds * r / (r - error))));
+        return span(from, to) + " (" + range(soonest, latest) + ")";
     }
 }

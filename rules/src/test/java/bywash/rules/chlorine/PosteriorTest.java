@@ -50,8 +50,8 @@ class PosteriorTest {
     void wordsFollowKassAndRaftery() {
         assertEquals("weight 2.0, hardly tells", Evidence.words(2));
         assertEquals("weight 1/5.0, tells against", Evidence.words(0.2));
-        assertTrue(Evidence.words(60).contains("strong for"));
-        assertTrue(Evidence.words(500).contains("very strong for"));
+        assertTrue(Evidence.words(60).contains("tells much for"));
+        assertTrue(Evidence.words(500).contains("tells very much for"));
     }
 
     @Test

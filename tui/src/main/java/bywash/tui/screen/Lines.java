@@ -16,6 +16,12 @@ public final class Lines {
         Line(String text, Style style, int labelled) {
             this(text, style, labelled, null);
         }
+
+        /** Without the words that do not fit whole. */
+        Line shortened(int room) {
+            int end = text.length() <= room ? text.length() : text.lastIndexOf(' ', Math.max(0, room));
+            return new Line(text.substring(0, Math.max(labelled, end)), style, labelled, bar);
+        }
     }
 
     /** Drawn when the glyphs are known. */
@@ -105,10 +111,12 @@ public final class Lines {
     /** Draws as many as fit, and says where the rest is to be found; returns the row after them. */
     int drawFirst(Picture picture, int row, int rows, String more) {
         int count = Math.min(rows, lines.size());
+        boolean cut = count < lines.size();
         for (int i = 0; i < count; i++) {
-            draw(picture, row + i, lines.get(i));
+            Line line = lines.get(i);
+            draw(picture, row + i, cut && i == count - 1 ? line.shortened(width - more.length() - 1) : line);
         }
-        if (count < lines.size() && count > 0) {
+        if (cut && count > 0) {
             picture.putBefore(row + count - 1, width, " " + more, Style.STRONG);
         }
         return row + count;

@@ -40,7 +40,6 @@ public record AlarmDetail(
         List<String> cautions) {
     private static final Duration JUST_NOW = Duration.ofMinutes(1);
     private static final String OVERFLOW_OF = "overflow of ";
-    private static final double LEAST_ROOM_MM = 10;
 
     public AlarmDetail {
         action = List.copyOf(action);
@@ -194,10 +193,10 @@ public record AlarmDetail(
         return event + (deadline.isBefore(now.minus(JUST_NOW)) ? " was due " + clock : " now");
     }
 
-    /** Siphons lift a sump to its overflow and let it fall again: between swings there is room left. */
+    /** Whether it is the overflow of a vessel that has room left between two swings. */
     private static boolean hasRoom(String event, Frame frame) {
         return frame.snapshot().vessels().stream()
-                .anyMatch(v -> event.equals(OVERFLOW_OF + v.vessel().id()) && v.freeboardMm() > LEAST_ROOM_MM);
+                .anyMatch(v -> event.equals(OVERFLOW_OF + v.vessel().id()) && VesselLine.hasRoom(v));
     }
 
     private static String event(AlarmView alarm, Frame frame) {

@@ -39,7 +39,6 @@ public final class ChlorineText {
     private static String water(Frame frame) {
         DisplayUnits units = new DisplayUnits(frame.snapshot().site().units());
         SystemVolume volume = frame.snapshot().systemVolume();
-        return units.volume(volume.likelyL()) + " in the loop (" + units.volume(volume.lowL()) + " to "
-                + units.volume(volume.highL()) + ")";
+        return units.volume(volume.likelyL()) + " in the loop (" + units.range(volume.lowL(), volume.highL()) + ")";
     }
 }

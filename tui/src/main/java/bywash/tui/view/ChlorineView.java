@@ -46,18 +46,23 @@ public record ChlorineView(
 
     private static String verdict(ResidualEstimate e, Instant now) {
         if (e.likelyUgL() > e.acute().limitUgL()) {
-            return "ABOVE ACUTE";
+            return likely(e.lowUgL() > e.acute().limitUgL()) + "ABOVE ACUTE";
         }
         Instant acuteAt = e.acuteAt();
         if (acuteAt != null) {
             return "RISING: " + Words.number(e.acute().limitUgL(), 0) + " ug/L " + Spans.ahead(now, acuteAt);
         }
         if (e.likelyUgL() > e.chronic().limitUgL()) {
-            return "ABOVE CHRONIC";
+            return likely(e.lowUgL() > e.chronic().limitUgL()) + "ABOVE CHRONIC";
         }
         return e.highUgL() > e.chronic().limitUgL()
                 ? "not known to be below " + Words.number(e.chronic().limitUgL(), 0)
                 : "below both criteria";
+    }
+
+    /** What only part of the range says is likely, not so. */
+    private static String likely(boolean wholeRange) {
+        return wholeRange ? "" : "LIKELY ";
     }
 
     /** What lies ahead of the range, then the evidence. */
@@ -102,9 +107,9 @@ public record ChlorineView(
             return "";
         }
         Instant latest = crossing.latest();
-        String until = latest == null ? "" : ", " + clock(latest, frame) + " at the latest";
-        return "below " + Words.number(crossing.limitUgL(), 0) + " about " + clock(likely, frame) + until
-                + " if no more comes in";
+        String until = latest == null ? "" : ", at the latest " + clock(latest, frame);
+        return "below " + Words.number(crossing.limitUgL(), 0) + " ug/L about " + clock(likely, frame) + until
+                + ", if no more comes in";
     }
 
     private static String clock(Instant at, Frame frame) {

@@ -20,9 +20,13 @@ public record DisplayUnits(Units units) {
 
     /** An estimate with its range, such as {@code 280 L (250 to 310 L)}. */
     public String spread(Spread litres) {
-        String low = volume(litres.lowL());
-        return volume(litres.likelyL()) + " (" + low.substring(0, low.indexOf(' ')) + " to " + volume(litres.highL())
-                + ")";
+        return volume(litres.likelyL()) + " (" + range(litres.lowL(), litres.highL()) + ")";
+    }
+
+    /** Two volumes, such as {@code 250 to 310 L}. */
+    String range(double lowL, double highL) {
+        String low = volume(lowL);
+        return low.substring(0, low.indexOf(' ')) + " to " + volume(highL);
     }
 
     /** Those of the frame's site. */

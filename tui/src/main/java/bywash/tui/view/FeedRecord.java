@@ -39,7 +39,9 @@ public final class FeedRecord {
             return "";
         }
         StockUnits units = StockUnits.of(frame);
-        return "Plan for today: " + units.massNumber(season.feed().plan().lowG()) + " to "
+        String hold = FeedHold.words(frame);
+        return (hold.isEmpty() ? "" : hold + " ") + "Plan for today: "
+                + units.massNumber(season.feed().plan().lowG()) + " to "
                 + units.mass(season.feed().plan().highG()) + " (page f says why).";
     }
 }

@@ -35,7 +35,7 @@ public final class FeedView {
             return out;
         }
         if (season.fishless() == null) {
-            feed(out, season.feed());
+            feed(out, season.feed(), FeedHold.words(frame));
         } else {
             fishless(out, season.fishless());
         }
@@ -46,7 +46,10 @@ public final class FeedView {
         return out;
     }
 
-    private static void feed(List<Passage> out, FeedStatus feed) {
+    private static void feed(List<Passage> out, FeedStatus feed, String hold) {
+        if (!hold.isEmpty()) {
+            out.add(new Passage("! Now", hold, Tone.WARNING));
+        }
         out.add(Passage.plain("Plan", feed.plan().words()));
         for (CohortRation r : feed.plan().cohorts()) {
             out.add(Passage.plain(

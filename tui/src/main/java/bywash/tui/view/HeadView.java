@@ -18,7 +18,7 @@ public record HeadView(
         Snapshot s = frame.snapshot();
         long fresh = s.alarms().stream().filter(AlarmLine::fresh).count();
         int all = s.alarms().size();
-        String alarms = all == 0 ? "no alarms" : all + (all == 1 ? " alarm, " : " alarms, ") + fresh + " new";
+        String alarms = all == 0 ? "no alarms" : all + (all == 1 ? " alarm, " : " alarms, ") + fresh + " to ack";
         String detail = s.feedDetail().isEmpty() ? "" : ": " + s.feedDetail();
         String feed = (s.feedUp() ? "feed up" : "FEED LOST" + detail)
                 + (frame.replay().isEmpty() ? "" : ", " + frame.replay());

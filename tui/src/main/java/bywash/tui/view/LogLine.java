@@ -36,7 +36,7 @@ public record LogLine(Instant at, String when, String mark, String text, Tone to
         String mark = tone == Tone.CRITICAL ? "!!" : tone == Tone.WARNING ? "!" : "";
         boolean raised = t.state() == AlarmState.UNACKNOWLEDGED && !t.again();
         String message = UsWords.water(t.message(), frame);
-        String what = raised ? "RAISED. " + message : t.again() ? "STILL NEW. " + message : words(t.state());
+        String what = raised ? "RAISED. " + message : t.again() ? "CALLS AGAIN. " + message : words(t.state());
         String text = t.kind().word() + " " + t.subject() + ": " + what;
         return new LogLine(t.at(), when, mark, text, tone, false, raised);
     }

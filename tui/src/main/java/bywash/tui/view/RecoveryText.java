@@ -40,7 +40,13 @@ public final class RecoveryText {
 
     private static void recovery(List<Passage> out, RecoveryView recovery, Frame frame) {
         out.add(Passage.plain("Incident", IncidentName.of(recovery.incident(), frame)));
-        out.add(Passage.plain("State", UsWords.water(recovery.words(), frame)));
+        boolean stands = frame.snapshot().alarms().stream()
+                .anyMatch(a -> AlarmLine.active(a) && a.incident().equals(recovery.incident()));
+        out.add(
+                stands
+                        ? new Passage(
+                                "State", "! The incident still stands: first its response sheet (r).", Tone.WARNING)
+                        : Passage.plain("State", UsWords.water(recovery.words(), frame)));
         out.add(Passage.plain(
                 "Feed", UsWords.of(recovery.feedWords(), frame.snapshot().site().units())));
         out.add(Passage.plain("Bacteria", UsWords.water(recovery.bacteria(), frame)));

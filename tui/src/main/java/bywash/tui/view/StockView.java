@@ -95,10 +95,12 @@ public final class StockView {
                 Double.isNaN(p.halfWidthPercentPerDay()) ? "" : " +/- " + Words.number(p.halfWidthPercentPerDay(), 2);
         return String.format(
                 Locale.ROOT,
-                "%.2f%s %% a day, thermal coefficient %s, conversion %s, %s to %s",
+                "%.2f%s %% a day, %sconversion %s, %s to %s",
                 g.specificPercentPerDay(),
                 range,
-                Words.number(g.thermalCoefficient(), 2),
+                Double.isNaN(g.thermalCoefficient())
+                        ? ""
+                        : "thermal coefficient " + Words.number(g.thermalCoefficient(), 2) + ", ",
                 Words.number(p.conversion().economic(), 2),
                 day(p.from(), frame),
                 day(p.to(), frame));

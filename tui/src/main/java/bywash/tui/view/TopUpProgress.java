@@ -65,8 +65,11 @@ public record TopUpProgress(
         if (ended == null) {
             String how = topUp.confirmation().isEmpty()
                     ? units.volume(topUp.enteredL()) + " +/- " + units.volume(2 * topUp.enteredSeL()) + " of "
-                            + units.volume(topUp.plannedL()) + over(topUp) + "; " + timeLeft(topUp, frame.at())
+                            + units.volume(topUp.plannedL()) + "; " + timeLeft(topUp, frame.at())
                     : UsWords.water(topUp.confirmation(), frame) + ".";
+            if (topUp.confirmation().isEmpty() && topUp.enteredL() > topUp.plannedL()) {
+                return "TOP-UP OVER, shut the valve: " + how;
+            }
             return "TOP-UP into " + topUp.vessel() + " from " + topUp.source() + ": " + how;
         }
         String when = Words.clock(ended, frame.at(), frame.snapshot().site().timeZone());
@@ -76,10 +79,6 @@ public record TopUpProgress(
 
     private static String shut(TopUp topUp) {
         return topUp.confirmation().isEmpty() ? UNKNOWN : topUp.confirmation();
-    }
-
-    private static String over(TopUp topUp) {
-        return topUp.enteredL() > topUp.plannedL() ? ", OVER: shut the valve" : "";
     }
 
     private static String volume(TopUp topUp, DisplayUnits units, boolean running) {
@@ -95,7 +94,9 @@ public record TopUpProgress(
 
     private static String timeLeft(TopUp topUp, Instant now) {
         Instant end = topUp.startedAt().plus(topUp.plannedTime());
-        return end.isAfter(now) ? Words.span(now, end) + " left" : "OVERDUE by " + Words.span(end, now);
+        return end.isAfter(now)
+                ? Words.span(now, end) + " of " + Words.span(topUp.plannedTime()) + " left"
+                : "OVERDUE by " + Words.span(end, now);
     }
 
     private static double share(double value) {

@@ -29,6 +29,7 @@ public record VesselLine(
         Tone tone) {
 
     private static final double LEAST_L_MIN = 0.05;
+    private static final double LEAST_ROOM_MM = 10;
 
     static VesselLine from(VesselStatus status, Frame frame, @Nullable Band usual) {
         DisplayUnits units = new DisplayUnits(frame.snapshot().site().units());
@@ -42,8 +43,8 @@ public record VesselLine(
                 units.volume(status.volumeL()),
                 units.netFlow(flow == null ? Double.NaN : flow.rateLMin()),
                 units.height(status.freeboardMm()),
-                flow == null ? "waiting" : word(flow),
-                flow == null ? "" : left(flow, frame),
+                flow == null ? "waiting" : word(flow, frame.snapshot().topUp()),
+                flow == null ? "" : left(status, flow, frame),
                 flow == null ? Tone.PLAIN : tone(flow));
     }
 
@@ -51,11 +52,11 @@ public record VesselLine(
         return Math.max(0, Math.min(1, value));
     }
 
-    private static String word(FlowFinding flow) {
+    private static String word(FlowFinding flow, @Nullable TopUp topUp) {
         return switch (flow.verdict()) {
             case LEARNING -> "learning";
             case QUIET -> "steady";
-            case PLANNED -> "top-up";
+            case PLANNED -> topUp != null && topUp.endedAt() != null ? "checking" : "top-up";
             case UNPLANNED_INFLOW -> "INFLOW";
             case UNPLANNED_LOSS -> "LOSS";
             case LINE_NOT_SHUT -> "NOT SHUT";
@@ -72,11 +73,17 @@ public record VesselLine(
         };
     }
 
-    private static String left(FlowFinding flow, Frame frame) {
+    /** Siphons lift a sump to its overflow and let it fall again: between swings there is room left. */
+    static boolean hasRoom(VesselStatus status) {
+        return status.freeboardMm() > LEAST_ROOM_MM;
+    }
+
+    private static String left(VesselStatus status, FlowFinding flow, Frame frame) {
         Instant now = frame.at();
         Instant overflow = flow.overflowAt();
         if (overflow != null) {
-            return overflow.isAfter(now) ? "spill " + Words.shortSpan(now, overflow) : "spill now";
+            String soon = hasRoom(status) ? "spill soon" : "spill now";
+            return overflow.isAfter(now) ? "spill " + Words.shortSpan(now, overflow) : soon;
         }
         Instant dry = flow.dryAt();
         return dry == null ? toGo(flow, frame) : "dry " + Words.shortSpan(now, dry);
@@ -91,6 +98,6 @@ public record VesselLine(
         }
         double minutes = Math.max(0, topUp.plannedL() - topUp.enteredL()) / flow.rateLMin();
         Instant in = frame.at().plusSeconds(Math.round(minutes * 60));
-        return minutes < 1 ? "shut it now" : Words.shortSpan(frame.at(), in) + " to go";
+        return minutes < 1 ? "shut it now" : "done " + Words.shortSpan(frame.at(), in);
     }
 }

@@ -110,10 +110,7 @@ final class BalanceFrames {
         TopUp topUp = new TopUp("sump", "reserve", 160, Duration.ofMinutes(40), start, end, 158, 1.6, words, came);
         FlowFinding flow = shut
                 ? finding(Verdict.QUIET, 0, "The level does what its known cycles explain.")
-                : finding(
-                        Verdict.LINE_NOT_SHUT,
-                        1.4,
-                        "The top-up was ended; the balance checks that the line is shut. " + words);
+                : finding(Verdict.LINE_NOT_SHUT, 1.4, "The top-up was ended. " + words + ".");
         double more = shut ? 0 : 8.4;
         return with(
                 Frames.quiet(),

@@ -81,6 +81,17 @@ final class CareFrames {
         return view;
     }
 
+    /** Two days on: the valve is shut, no alarm stands any more. */
+    static Frame wayBack() {
+        Frame frame = valveOpen();
+        Snapshot s = frame.snapshot();
+        SnapshotDraft over = new SnapshotDraft(s.site(), s.probes(), s.vessels(), s.residual(), List.of());
+        over.at = Frames.NOW;
+        over.care = s.care();
+        return new Frame(
+                over.done(), frame.trends(), frame.log(), frame.now(), frame.losses(), frame.safeSources(), "");
+    }
+
     private static Frame with(Frame frame, CareStatus care) {
         SnapshotDraft cared = new SnapshotDraft(frame.snapshot());
         cared.care = care;

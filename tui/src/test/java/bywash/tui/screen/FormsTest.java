@@ -87,7 +87,7 @@ final class FormsTest {
                         "dissolved-oxygen in fish-tank is 4.6 mg/L",
                         Map.of(AlarmTransition.ANNOUNCEMENT, 2.0)));
         Keys.press(model, frame, "l");
-        assertTrue(screen(frame).contains("low-oxygen fish-tank: STILL NEW."), screen(frame));
+        assertTrue(screen(frame).contains("low-oxygen fish-tank: CALLS AGAIN."), screen(frame));
         Keys.press(model, frame, "\t");
         assertFalse(screen(frame).contains("low-oxygen"), "not among alarms raised");
     }
@@ -148,7 +148,7 @@ final class FormsTest {
         Keys.press(model, Frames.topUpRunning(), "e");
         String text = screen(Frames.topUpRunning());
         assertTrue(text.contains("Volume  [##########..........] 81 L (78 to 84 L) of 160 L, 79 L to go"), text);
-        assertTrue(text.contains("Time    [##########..........] 20 min left"), text);
+        assertTrue(text.contains("Time    [##########..........] 20 min of 40 min left"), text);
         Keys.press(model, Frames.topUpRunning(), "\n");
         assertEquals("End top-up", model.page().title());
         assertTrue(screen(Frames.topUpShut()).contains("Line shut: 0.0 +/- 0.3 L/min over 5 min; 158 L"));

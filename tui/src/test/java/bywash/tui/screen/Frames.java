@@ -147,6 +147,39 @@ final class Frames {
         return frame(s.site(), s.probes(), s.vessels(), s.residual(), alarms, null);
     }
 
+    /** The valve is open and this is what is reckoned of the chlorine. */
+    static Frame valveOpen(ResidualEstimate residual) {
+        Snapshot s = valveOpen().snapshot();
+        return frame(s.site(), s.probes(), s.vessels(), residual, s.alarms(), null);
+    }
+
+    /** A top-up was ended a minute ago; whether its line is shut is not known yet. */
+    static Frame topUpChecked() {
+        TopUp topUp = new TopUp("sump", "reserve", 160, Duration.ofMinutes(40), at(-41), at(-1), 158, 1.6, "", "");
+        FlowFinding in = new FlowFinding("sump", Verdict.PLANNED, 0, 0.3, 0, 1.6, at(-1), "reserve", null, null, "");
+        List<VesselStatus> vessels =
+                List.of(new VesselStatus(SUMP, 580, 556, 101, in), reserve(), unprobed(TANK), unprobed(BED));
+        return frame(site(Units.METRIC), healthy(), vessels, clean(), List.of(), topUp);
+    }
+
+    /** Siphons have lifted the sump to its overflow, and let it fall again. */
+    static Frame betweenTwoSpills() {
+        Snapshot s = valveOpen().snapshot();
+        FlowFinding inflow =
+                new FlowFinding("sump", Verdict.UNPLANNED_INFLOW, 4.1, 0.3, 90, 3, at(-22), "outside", NOW, null, "");
+        List<VesselStatus> vessels = new ArrayList<>(s.vessels());
+        vessels.set(0, new VesselStatus(SUMP, 636, 611, 44, inflow));
+        return frame(s.site(), s.probes(), vessels, s.residual(), s.alarms(), null);
+    }
+
+    /** The same as quiet, but oxygen is low, and this is the alarm. */
+    static Frame oxygenAlarm() {
+        Snapshot s = quiet().snapshot();
+        AlarmView low =
+                alarm(AlarmKind.LOW_OXYGEN, "fish-tank", AlarmState.UNACKNOWLEDGED, at(-5), "Oxygen is low", "", null);
+        return frame(s.site(), s.probes(), s.vessels(), s.residual(), List.of(low), null);
+    }
+
     /** Alarms that stand as here, each with this deadline. */
     static Frame withDeadlines(Instant inflow, Instant overflowNear) {
         Frame f = valveOpen();

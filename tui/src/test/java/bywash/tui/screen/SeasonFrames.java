@@ -39,7 +39,8 @@ final class SeasonFrames {
         return stocked(Frames.quietUs());
     }
 
-    private static Frame stocked(Frame base) {
+    /** A stocked site as another frame has it. */
+    static Frame stocked(Frame base) {
         SeasonLedger book = new SeasonLedger(base.snapshot().site());
         readings(book, 6.31);
         book.book(new Plant(day(60), "bed-1", "lettuce", 1.2));

@@ -89,12 +89,15 @@ public record FeedPlan(
             return fish + "; nothing is planted on record.";
         }
         String use = String.format(
-                Locale.ROOT, "the beds can use %.0f to %.0f g", plants.lowGPerDay(), plants.highGPerDay());
+                Locale.ROOT,
+                "by their area the beds can use %.0f to %.0f g",
+                plants.lowGPerDay(),
+                plants.highGPerDay());
         if (lowG > plants.highGPerDay()) {
-            return fish + "; " + use + ": more than the plants can use, nitrate will rise.";
+            return fish + "; " + use + ": more than the plants can use, nitrate may rise.";
         }
         if (highG < plants.lowGPerDay()) {
-            return fish + "; " + use + ": less than the plants can use, expect them short.";
+            return fish + "; " + use + ": less than the plants can use, they may run short.";
         }
         return fish + "; " + use + ": they match.";
     }

@@ -72,13 +72,13 @@ public final class NitrogenBalance {
         if (!fresh) {
             return Double.isNaN(made) || taken.high() == 0
                     ? Verdict.NOT_KNOWN
-                    : made > taken.high() ? Verdict.AMPLE : made < taken.low() ? Verdict.SHORT : Verdict.BALANCED;
+                    : made > taken.high() ? Verdict.AMPLE : made < taken.low() ? Verdict.SHORT : Verdict.ENOUGH;
         }
         double perDay = measured == null ? 0 : measured.perDay();
         if (nitrate < LEAST_MG_L || nitrate + 14 * perDay < LEAST_MG_L) {
             return Verdict.SHORT;
         }
-        return nitrate > MOST_MG_L || nitrate + 14 * perDay > MOST_MG_L ? Verdict.AMPLE : Verdict.BALANCED;
+        return nitrate > MOST_MG_L || nitrate + 14 * perDay > MOST_MG_L ? Verdict.AMPLE : Verdict.ENOUGH;
     }
 
     private static String words(

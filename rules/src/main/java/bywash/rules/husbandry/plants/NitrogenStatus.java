@@ -24,7 +24,7 @@ public record NitrogenStatus(
     /** What there is for the plants. */
     public enum Verdict {
         AMPLE("ample"),
-        BALANCED("balanced"),
+        ENOUGH("enough"),
         SHORT("short"),
         NOT_KNOWN("not known");
 

@@ -62,13 +62,14 @@ class FeedPlanTest {
         FeedRate.Range beds = FeedRate.byBedArea(2, FeedRate.Crop.LEAFY);
         assertTrue(FeedPlan.of(Sites.site(), stock(60, 200), 28, null, beds)
                 .words()
-                .endsWith("the beds can use 80 to 100 g: more than the plants can use, nitrate will rise."));
+                .endsWith(
+                        "by their area the beds can use 80 to 100 g: more than the plants can use, nitrate may rise."));
         assertTrue(FeedPlan.of(Sites.site(), stock(30, 200), 28, null, beds)
                 .words()
-                .endsWith("the beds can use 80 to 100 g: they match."));
+                .endsWith("by their area the beds can use 80 to 100 g: they match."));
         assertTrue(FeedPlan.of(Sites.site(), stock(10, 200), 28, null, beds)
                 .words()
-                .endsWith("less than the plants can use, expect them short."));
+                .endsWith("less than the plants can use, they may run short."));
         assertEquals(
                 "No fish on record.",
                 FeedPlan.of(Sites.site(), List.of(), 28, null, beds).words());

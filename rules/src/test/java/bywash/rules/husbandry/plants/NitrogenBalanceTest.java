@@ -86,9 +86,9 @@ class NitrogenBalanceTest {
         book(new Plant(day(0), "bed-1", "lettuce", 1.2), new Plant(day(0), "bed-2", "tomato", 1.2));
         NitrogenStatus status = NitrogenBalance.of(
                 VOLUME_L, 2.36, beds.status(), List.of(nitrate(0, 62), nitrate(7, 70), nitrate(14, 80)), day(15));
-        assertEquals(Verdict.BALANCED, status.verdict());
+        assertEquals(Verdict.ENOUGH, status.verdict());
         assertEquals(
-                "For the plants nitrogen is balanced. Feed and ammonia bring 2.36 g of N a day; the beds take 0.72 to 1.44. By that nitrate would "
+                "For the plants nitrogen is enough. Feed and ammonia bring 2.36 g of N a day; the beds take 0.72 to 1.44. By that nitrate would "
                         + "move +1.7 to +3.0 mg/L a day. Last test 80 mg/L, moving +1.3 (+/- 0.2) mg/L a day over 3 tests.",
                 status.words());
         assertEquals(

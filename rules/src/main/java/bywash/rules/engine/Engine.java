@@ -33,7 +33,6 @@ import bywash.rules.site.Stocking;
 import bywash.rules.site.SystemVolume;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
-import bywash.rules.text.Figures;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -87,7 +86,7 @@ public final class Engine {
         this.entryRules = new EntryRules(board, suppression, balance, residual, nitrogenRules);
         this.season = new SeasonLedger(site);
         for (Probe probe : site.probes()) {
-            ProbeMonitor monitor = new ProbeMonitor(probe);
+            ProbeMonitor monitor = new ProbeMonitor(probe, heightMm(probe));
             monitors.put(probe.id(), monitor);
             byProbe.put(probe.id(), monitor);
             if (probe.quantity() == Quantity.LEVEL) {
@@ -168,7 +167,7 @@ public final class Engine {
         }
         season.reading(probe.id(), reading.at(), reading.value());
         if (probe.quantity() == Quantity.LEVEL) {
-            level(probe, monitor, reading);
+            level(probe, reading);
         } else if (probe.quantity() == Quantity.STATE && probe.device() == Device.PUMP) {
             balance.pump(reading.at(), reading.value() >= 0.5);
         } else {
@@ -176,19 +175,18 @@ public final class Engine {
         }
     }
 
-    private void level(Probe probe, ProbeMonitor monitor, Reading reading) {
+    private double heightMm(Probe probe) {
+        Vessel vessel = site.vessel(probe.vessel()).orElse(null);
+        boolean level = probe.quantity() == Quantity.LEVEL && vessel != null && vessel.shape() != null;
+        return level ? vessel.shape().heightMm() : Double.NaN;
+    }
+
+    private void level(Probe probe, Reading reading) {
         Vessel vessel = site.vessel(probe.vessel()).orElse(null);
         if (vessel == null || vessel.shape() == null) {
             return;
         }
-        double height = vessel.shape().heightMm();
-        double depth = reading.value();
-        if (depth > height * 1.05 || depth < -0.05 * height) {
-            monitor.refuse(
-                    "level " + Figures.of(depth, 0) + " mm is outside the vessel of " + Figures.of(height, 0) + " mm");
-            return;
-        }
-        double inside = StrictMath.max(0, StrictMath.min(height, depth));
+        double inside = StrictMath.max(0, StrictMath.min(vessel.shape().heightMm(), reading.value()));
         balance.level(vessel.id(), reading.at(), inside);
         ReserveBatch batch = residual.batch(vessel.id());
         if (batch != null) {

@@ -5,6 +5,7 @@ import bywash.rules.event.Reading;
 import bywash.rules.site.Band;
 import bywash.rules.site.Probe;
 import bywash.rules.site.Quantity;
+import bywash.rules.text.Figures;
 import bywash.rules.text.Names;
 import java.time.Duration;
 import java.time.Instant;
@@ -14,8 +15,11 @@ import org.jspecify.annotations.Nullable;
 final class ProbeMonitor {
     /** Refused payloads in a row that make a probe implausible. */
     private static final int REFUSALS = 3;
+    /** By so much of the vessel's height a level may be out; assumed. */
+    private static final double VESSEL_ERROR = 0.05;
 
     private final Probe probe;
+    private final double heightMm;
     private final Duration silence;
     private final Duration stuckAfter;
     private final Trend trend = new Trend();
@@ -32,8 +36,10 @@ final class ProbeMonitor {
     private boolean handled;
     private String refusal = "";
 
-    ProbeMonitor(Probe probe) {
+    /** @param heightMm of the vessel whose level it reads; NaN where it reads none, or the shape is not known */
+    ProbeMonitor(Probe probe, double heightMm) {
         this.probe = probe;
+        this.heightMm = heightMm;
         this.silence = probe.silence();
         this.stuckAfter = stuckAfter(probe);
     }
@@ -57,10 +63,9 @@ final class ProbeMonitor {
 
     /** Takes a reading; false when it is not possible and was refused. */
     boolean accept(Reading reading) {
-        if (!probe.quantity().possible(reading.value())) {
-            refuse("value " + reading.value() + " "
-                    + Names.unit(probe.quantity().unit()) + " is outside "
-                    + probe.quantity().lowest() + " to " + probe.quantity().highest());
+        String impossible = impossible(reading.value());
+        if (!impossible.isEmpty()) {
+            refuse(impossible);
             return false;
         }
         if (sameSince == null || reading.value() != value) {
@@ -73,6 +78,21 @@ final class ProbeMonitor {
         listen();
         trend.add(reading.at(), value);
         return true;
+    }
+
+    /** Why a value cannot be, and what could be; empty where it can. */
+    private String impossible(double v) {
+        Quantity quantity = probe.quantity();
+        String unit = Names.unit(quantity.unit());
+        if (!quantity.possible(v)) {
+            return "value " + Text.round(v, 2) + (unit.isEmpty() ? "" : " " + unit) + " is outside " + quantity.lowest()
+                    + " to " + quantity.highest();
+        }
+        double error = VESSEL_ERROR * heightMm;
+        return v > heightMm + error || v < -error
+                ? "level " + Figures.of(v, 0) + " mm is outside the vessel of " + Figures.of(heightMm, 0)
+                        + " mm; look at the unit, and at the probe"
+                : "";
     }
 
     /** Sets whether the last reading was taken while somebody was at the probe: it says nothing of the water. */

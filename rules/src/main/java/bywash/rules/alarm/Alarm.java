@@ -241,7 +241,8 @@ final class Alarm {
                 c.consequence().isEmpty() ? guidance.consequence() : c.consequence(),
                 guidance.action(),
                 active && goneSince == null ? c.deadline() : null,
-                c.values());
+                c.values(),
+                active ? goneSince : null);
     }
 
     private static boolean past(Instant since, Duration delay, Instant at) {

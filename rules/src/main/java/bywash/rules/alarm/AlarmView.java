@@ -12,6 +12,7 @@ import org.jspecify.annotations.Nullable;
  * @param consequence what happens if nothing is done
  * @param action what to do now, in order
  * @param deadline by when to act, as last reckoned; null where none is known or the condition no longer holds
+ * @param easedAt since when the condition has not held, while its off-delay still runs; null where it holds or is over
  */
 public record AlarmView(
         AlarmKind kind,
@@ -25,4 +26,5 @@ public record AlarmView(
         String consequence,
         String action,
         @Nullable Instant deadline,
-        Map<String, Object> values) {}
+        Map<String, Object> values,
+        @Nullable Instant easedAt) {}

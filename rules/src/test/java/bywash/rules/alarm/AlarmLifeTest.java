@@ -91,7 +91,9 @@ class AlarmLifeTest {
     @Test
     void staysReturnedUntilAcknowledged() {
         AlarmBoard board = raised();
+        assertNull(board.views().get(0).easedAt());
         board.set(AlarmKind.PROBE_SILENT, "p", T.plusSeconds(10), null);
+        assertEquals(T.plusSeconds(10), board.views().get(0).easedAt(), "it stands until its off-delay is over");
         board.tick(T.plusSeconds(25));
         assertEquals(AlarmState.RETURNED_UNACKNOWLEDGED, board.drain().get(0).state());
         board.acknowledge(new Acknowledge(T.plusSeconds(30), null, null));

@@ -54,7 +54,7 @@ public record AlarmDetail(
         return new AlarmDetail(
                 AlarmLine.from(alarm, frame, false),
                 alarm.priority().word() + ", " + alarm.state().word().replace('-', ' '),
-                UsWords.water(alarm.message(), frame),
+                AlarmLine.message(alarm, frame),
                 since(alarm, frame),
                 left(alarm, frame),
                 UsWords.water(alarm.why(), frame),
@@ -163,6 +163,9 @@ public record AlarmDetail(
     private static String within(AlarmView alarm, Frame frame) {
         if (!AlarmLine.active(alarm)) {
             return "it is over";
+        }
+        if (AlarmLine.eased(alarm, frame)) {
+            return "it has eased";
         }
         Duration usual = AlarmRationale.of(alarm.kind()).respondWithin();
         Instant by = alarm.since().plus(usual);

@@ -3,6 +3,8 @@ package bywash.tui.view;
 import bywash.rules.alarm.AlarmState;
 import bywash.rules.alarm.AlarmView;
 import bywash.rules.alarm.Priority;
+import java.time.Duration;
+import java.util.Objects;
 
 /**
  * One alarm in a list.
@@ -21,6 +23,7 @@ public record AlarmLine(
         Tone tone,
         boolean fresh,
         boolean follows) {
+    private static final Duration A_WHILE = Duration.ofMinutes(1);
 
     static AlarmLine from(AlarmView alarm, Frame frame, boolean follows) {
         return new AlarmLine(
@@ -29,10 +32,28 @@ public record AlarmLine(
                 alarm.kind().word() + " " + alarm.subject(),
                 state(alarm.state()),
                 Words.clock(alarm.since(), frame.at(), frame.snapshot().site().timeZone()),
-                UsWords.water(alarm.message(), frame),
+                message(alarm, frame),
                 tone(alarm),
                 fresh(alarm),
                 follows);
+    }
+
+    /** What is wrong; what no longer holds, but is not yet over, is told as what it was. */
+    static String message(AlarmView alarm, Frame frame) {
+        String words = UsWords.water(alarm.message(), frame);
+        return eased(alarm, frame)
+                ? "Not so since "
+                        + Words.clock(
+                                Objects.requireNonNull(alarm.easedAt()),
+                                frame.at(),
+                                frame.snapshot().site().timeZone())
+                        + ", over if that lasts: " + words
+                : words;
+    }
+
+    /** Whether its condition has not held for a while; swings about a limit are not told one by one. */
+    static boolean eased(AlarmView alarm, Frame frame) {
+        return alarm.easedAt() != null && !alarm.easedAt().isAfter(frame.at().minus(A_WHILE));
     }
 
     /** Whether the grower has still to acknowledge it. */

@@ -2,8 +2,11 @@ package bywash.tui.view;
 
 import bywash.rules.chlorine.Crossing;
 import bywash.rules.chlorine.ResidualEstimate;
+import bywash.rules.detect.FlowFinding.Verdict;
+import bywash.rules.engine.VesselStatus;
 import bywash.rules.husbandry.season.SeasonStatus;
 import bywash.rules.husbandry.stock.SpeciesLimits;
+import bywash.rules.site.VesselRole;
 import bywash.rules.text.Spans;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -28,7 +31,17 @@ public record ChlorineView(
         Tone tone = e.likelyUgL() > e.acute().limitUgL() || acuteAt != null
                 ? Tone.CRITICAL
                 : e.likelyUgL() > e.chronic().limitUgL() ? Tone.WARNING : Tone.PLAIN;
-        return new ChlorineView(range, criteria(frame), chance, verdict(e, frame.at()), lines(e, frame), tone);
+        boolean nothingSeen =
+                tone == Tone.PLAIN && !levelJudged(frame.snapshot().vessels());
+        String verdict = nothingSeen ? "not known: no level to judge by" : verdict(e, frame.at());
+        return new ChlorineView(range, criteria(frame), chance, verdict, lines(e, frame), tone);
+    }
+
+    /** Whether the level of any vessel of the system could show an inflow. */
+    private static boolean levelJudged(List<VesselStatus> vessels) {
+        return vessels.stream()
+                .filter(v -> v.vessel().role() != VesselRole.RESERVE)
+                .anyMatch(v -> v.flow() != null && v.flow().verdict() != Verdict.LEARNING);
     }
 
     /** What the water is held against: the species' own where one here has its own. */

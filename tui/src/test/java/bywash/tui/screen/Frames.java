@@ -172,6 +172,34 @@ final class Frames {
         return frame(s.site(), s.probes(), vessels, s.residual(), s.alarms(), null);
     }
 
+    /** Quiet again for four minutes, but the alarm of a full sump waits whether that lasts. */
+    static Frame eased() {
+        Snapshot s = quiet().snapshot();
+        AlarmView full = alarm(
+                AlarmKind.OVERFLOW_NEAR,
+                "sump",
+                AlarmState.UNACKNOWLEDGED,
+                at(-6),
+                "sump has 12 mm of freeboard left",
+                "Level 668 mm, overflow at 680 mm.",
+                null);
+        AlarmView eased = new AlarmView(
+                full.kind(),
+                full.subject(),
+                full.state(),
+                full.priority(),
+                full.incident(),
+                full.since(),
+                full.message(),
+                full.why(),
+                full.consequence(),
+                full.action(),
+                null,
+                full.values(),
+                at(-4));
+        return frame(s.site(), s.probes(), s.vessels(), s.residual(), List.of(eased), null);
+    }
+
     /** The same as quiet, but oxygen is low, and this is the alarm. */
     static Frame oxygenAlarm() {
         Snapshot s = quiet().snapshot();
@@ -476,7 +504,8 @@ final class Frames {
                 guidance.consequence(),
                 guidance.action(),
                 deadline,
-                Map.of());
+                Map.of(),
+                null);
     }
 
     private static Instant at(int minutes) {

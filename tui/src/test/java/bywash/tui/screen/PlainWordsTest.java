@@ -50,6 +50,20 @@ final class PlainWordsTest {
     }
 
     @Test
+    void whatNoLongerHoldsIsNotToldAsIfItDid() {
+        String page = page(Frames.eased(), "");
+        assertTrue(page.contains("!! Not so since 06:06, over if that lasts: sump has 12 mm of freeboard left"), page);
+        assertTrue(page.contains("Left: it has eased."), page);
+    }
+
+    @Test
+    void chlorineIsNotCalledLowWhereNoLevelCouldShowAnInflow() {
+        String page = page(Frames.waiting(), "");
+        assertTrue(page.contains("not known: no level to judge by"), page);
+        assertFalse(page.contains("below both criteria"), page);
+    }
+
+    @Test
     void theRationIsNoAdviceWhileTheFeedIsHeld() {
         Frame frame = SeasonFrames.stocked(Frames.oxygenAlarm());
         String feed = page(frame, "f");

@@ -96,7 +96,8 @@ final class NameCheckTest {
                 "",
                 "",
                 null,
-                Map.of());
+                Map.of(),
+                null);
         OperatorEntry back = entry("'return-to-service','alarm':'low-oxygen','subject':'old-tank'");
         assertEquals("", NameCheck.problem(SITE, List.of(old), back));
         assertEquals(

@@ -14,7 +14,7 @@ import bywash.rules.event.OperatorEntry;
 import bywash.tui.attach.SocketPlace;
 import bywash.tui.attach.WatchClient;
 import bywash.tui.view.DoseForms;
-import bywash.tui.view.NameCheck;
+import bywash.tui.view.EntryCheck;
 import bywash.tui.view.SeasonCheck;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -144,7 +144,7 @@ final class LogCommand implements Callable<Integer> {
         try (JournalReader journal = JournalReader.open(which.folder(), which.id())) {
             String text = journal.site();
             return text != null && SiteFileReader.read(text, "site in the journal") instanceof SiteFileResult.Good good
-                    ? NameCheck.problem(good.siteFile().site(), List.of(), entry)
+                    ? EntryCheck.problem(good.siteFile().site(), List.of(), entry)
                     : "";
         } catch (IOException e) {
             LOG.debug("no journal yet, or none that can be read: the entry is taken as it is", e);

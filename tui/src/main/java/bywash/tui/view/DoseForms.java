@@ -20,7 +20,7 @@ import java.util.stream.Stream;
 
 /** Check of the form on a chemical added to the loop: to move the pH, to feed the bacteria, against chlorine. */
 public final class DoseForms {
-    private static final double MOST_G = 20_000;
+    static final double MOST_G = 20_000;
     /** About where the loop is; a strong acid or a base does the same at any pH near it. */
     private static final double NEUTRAL = 7;
 

@@ -1,12 +1,14 @@
 package bywash.tui.view;
 
 import bywash.ingest.site.KnownWords;
+import bywash.rules.alarm.AlarmView;
 import bywash.rules.engine.Snapshot;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.StepDone;
 import bywash.rules.event.OperatorEntry.Withdraw;
 import bywash.rules.response.ResponseSheet;
 import bywash.rules.response.SheetStep;
+import bywash.rules.site.Site;
 import java.util.List;
 
 /** Whether an entry can be taken as it is: the same for forms and for the shell. */
@@ -16,7 +18,7 @@ public final class EntryCheck {
     /** What is wrong and what would be right, without a full stop; empty where nothing is. */
     public static String problem(Frame frame, OperatorEntry entry) {
         Snapshot snapshot = frame.snapshot();
-        String named = NameCheck.problem(snapshot.site(), snapshot.alarms(), entry);
+        String named = problem(snapshot.site(), snapshot.alarms(), entry);
         if (!named.isEmpty()) {
             return named;
         }
@@ -26,6 +28,12 @@ public final class EntryCheck {
         return entry instanceof StepDone step
                 ? step(snapshot.care().sheets(), step)
                 : SeasonCheck.problem(snapshot, entry);
+    }
+
+    /** The same of what a site file alone can tell. */
+    public static String problem(Site site, List<AlarmView> standing, OperatorEntry entry) {
+        String named = NameCheck.problem(site, standing, entry);
+        return named.isEmpty() ? AmountCheck.problem(site, entry) : named;
     }
 
     private static String step(List<ResponseSheet> sheets, StepDone entry) {

@@ -65,6 +65,7 @@ public record TopUpCheck(
         if (!(minutes > 0 && minutes <= LONGEST_MIN)) {
             problems.add("Duration: type minutes, above 0 and at most 1440.");
         }
+        holds(frame, draft, volumeL, units, warnings);
         source(frame, draft, volumeL, warnings);
         return new TopUpCheck(draft, volumeL, minutes, problems, warnings);
     }
@@ -80,6 +81,16 @@ public record TopUpCheck(
                     problems.add("Volume: only " + units.volume(room) + " fit in " + draft.vessel()
                             + " before it overflows.");
                 }
+            }
+        }
+    }
+
+    /** What the source holds is said, not forbidden: it may be filled while it runs. */
+    private static void holds(
+            Frame frame, TopUpDraft draft, double volumeL, DisplayUnits units, List<String> warnings) {
+        for (VesselStatus status : frame.snapshot().vessels()) {
+            if (status.vessel().id().equals(draft.source()) && volumeL > status.volumeL()) {
+                warnings.add(draft.source() + " holds only " + units.volume(status.volumeL()) + ".");
             }
         }
     }

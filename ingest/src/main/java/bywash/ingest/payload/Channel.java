@@ -4,6 +4,7 @@ import bywash.ingest.site.ProbeBinding;
 import bywash.ingest.site.ProbeBinding.PayloadFormat;
 import bywash.rules.event.Reading;
 import bywash.rules.site.Quantity;
+import bywash.rules.site.Vessel;
 import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.charset.StandardCharsets;
@@ -20,12 +21,13 @@ final class Channel {
     private final JsonPointer pointer;
     private final @Nullable String name;
 
-    Channel(ProbeBinding binding) {
+    /** @param vessel that the probe is in; null where the site has none of that name */
+    Channel(ProbeBinding binding, @Nullable Vessel vessel) {
         PayloadFormat written = binding.format();
         this.format = written.kind();
         this.probe = binding.probe().id();
         this.state = binding.probe().quantity() == Quantity.STATE;
-        this.conversion = new Conversion(binding);
+        this.conversion = new Conversion(binding, vessel);
         this.pointer =
                 written instanceof PayloadFormat.Pointer p ? JsonPointer.compile(p.pointer()) : JsonPointer.empty();
         this.name = written instanceof PayloadFormat.SenMl senMl ? senMl.name() : null;

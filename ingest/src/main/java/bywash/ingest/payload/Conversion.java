@@ -4,6 +4,7 @@ import bywash.ingest.site.Dimension;
 import bywash.ingest.site.ProbeBinding;
 import bywash.ingest.site.ProbeUnits;
 import bywash.rules.site.Quantity;
+import bywash.rules.site.Vessel;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -18,18 +19,25 @@ final class Conversion {
     private final @Nullable Dimension dimension;
     private final @Nullable String unit;
     private final double mountMm;
+    private final @Nullable Vessel vessel;
 
-    Conversion(ProbeBinding binding) {
+    /** @param vessel that the probe is in; null where the site has none of that name */
+    Conversion(ProbeBinding binding, @Nullable Vessel vessel) {
         this.quantity = binding.probe().quantity();
         this.dimension = ProbeUnits.dimension(quantity);
         this.unit = binding.unit();
         this.mountMm = binding.mountMm();
+        this.vessel = quantity == Quantity.LEVEL ? vessel : null;
     }
 
     /** @param given the unit that the payload carries; null where it carries none */
     double toFixed(double value, @Nullable String given) throws PayloadFault {
         double fixed = plain(value, given == null ? unit : given);
         if (quantity.possible(fixed)) {
+            String impossible = vessel == null ? "" : vessel.impossible(fixed);
+            if (!impossible.isEmpty()) {
+                throw new PayloadFault(impossible);
+            }
             return fixed;
         }
         if (quantity == Quantity.STATE) {

@@ -19,7 +19,10 @@ public final class ReadingDecoder {
 
     public ReadingDecoder(SiteFile siteFile) {
         for (ProbeBinding binding : siteFile.bindings()) {
-            byTopic.computeIfAbsent(binding.topic(), t -> new ArrayList<>()).add(new Channel(binding));
+            byTopic.computeIfAbsent(binding.topic(), t -> new ArrayList<>())
+                    .add(new Channel(
+                            binding,
+                            siteFile.site().vessel(binding.probe().vessel()).orElse(null)));
         }
     }
 

@@ -93,6 +93,7 @@ class ReadingDecoderTest {
                 "level; 41,3; level refused: \"41,3\" is not a number",
                 "level; 1e; level refused: \"1e\" is not a number",
                 "level; -60; level refused: level -600 cannot be true: outside -50 to 20000 mm",
+                "level; 410; 'level refused: level 4100 mm is outside the vessel of 1000 mm; look at the unit, and at the probe'",
                 "pump; maybe; pump refused: \"maybe\" is not a state such as on or off",
                 "json; '{\"o\":[]}'; do refused: nothing stands at \"/o/0/mg~1l\"",
                 "json; '{\"o\":[{\"mg/l\":[1]}]}'; do refused: the value at \"/o/0/mg~1l\" is not a number",

@@ -1,6 +1,7 @@
 package bywash.rules.detect;
 
 import bywash.rules.detect.FlowFinding.Verdict;
+import bywash.rules.site.Device;
 import bywash.rules.site.Site;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
@@ -38,7 +39,13 @@ final class FindingWords {
             case LEARNING -> still(vessel, verdict, learning(vessel, flow));
             case QUIET -> still(vessel, verdict, "The level does what its known cycles explain.");
             case DRAIN_DOWN ->
-                still(vessel, verdict, "The pump has stopped: pipes and beds drain back, a bounded rise.");
+                still(
+                        vessel,
+                        verdict,
+                        site.probes().stream().anyMatch(p -> p.device() == Device.PUMP)
+                                ? "The pump has stopped: pipes and beds drain back, a bounded rise."
+                                : "A sudden rise that slows down, as when the pump stops and pipes drain back; what runs on"
+                                        + " is taken for an inflow.");
             case PLANNED, UNPLANNED_INFLOW, UNPLANNED_LOSS, LINE_NOT_SHUT ->
                 moving(vessel, flow, verdict, start, nowMin);
         };

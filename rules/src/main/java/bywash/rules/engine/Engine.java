@@ -86,7 +86,8 @@ public final class Engine {
         this.entryRules = new EntryRules(board, suppression, balance, residual, nitrogenRules);
         this.season = new SeasonLedger(site);
         for (Probe probe : site.probes()) {
-            ProbeMonitor monitor = new ProbeMonitor(probe, heightMm(probe));
+            ProbeMonitor monitor =
+                    new ProbeMonitor(probe, site.vessel(probe.vessel()).orElse(null));
             monitors.put(probe.id(), monitor);
             byProbe.put(probe.id(), monitor);
             if (probe.quantity() == Quantity.LEVEL) {
@@ -173,12 +174,6 @@ public final class Engine {
         } else {
             residual.signals().reading(reading, systemRules.incident());
         }
-    }
-
-    private double heightMm(Probe probe) {
-        Vessel vessel = site.vessel(probe.vessel()).orElse(null);
-        boolean level = probe.quantity() == Quantity.LEVEL && vessel != null && vessel.shape() != null;
-        return level ? vessel.shape().heightMm() : Double.NaN;
     }
 
     private void level(Probe probe, Reading reading) {

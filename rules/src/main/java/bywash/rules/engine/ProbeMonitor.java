@@ -5,7 +5,7 @@ import bywash.rules.event.Reading;
 import bywash.rules.site.Band;
 import bywash.rules.site.Probe;
 import bywash.rules.site.Quantity;
-import bywash.rules.text.Figures;
+import bywash.rules.site.Vessel;
 import bywash.rules.text.Names;
 import java.time.Duration;
 import java.time.Instant;
@@ -15,11 +15,9 @@ import org.jspecify.annotations.Nullable;
 final class ProbeMonitor {
     /** Refused payloads in a row that make a probe implausible. */
     private static final int REFUSALS = 3;
-    /** By so much of the vessel's height a level may be out; assumed. */
-    private static final double VESSEL_ERROR = 0.05;
 
     private final Probe probe;
-    private final double heightMm;
+    private final @Nullable Vessel vessel;
     private final Duration silence;
     private final Duration stuckAfter;
     private final Trend trend = new Trend();
@@ -36,10 +34,10 @@ final class ProbeMonitor {
     private boolean handled;
     private String refusal = "";
 
-    /** @param heightMm of the vessel whose level it reads; NaN where it reads none, or the shape is not known */
-    ProbeMonitor(Probe probe, double heightMm) {
+    /** @param vessel that it reads; null where the site has none of that name */
+    ProbeMonitor(Probe probe, @Nullable Vessel vessel) {
         this.probe = probe;
-        this.heightMm = heightMm;
+        this.vessel = vessel;
         this.silence = probe.silence();
         this.stuckAfter = stuckAfter(probe);
     }
@@ -88,11 +86,7 @@ final class ProbeMonitor {
             return "value " + Text.round(v, 2) + (unit.isEmpty() ? "" : " " + unit) + " is outside " + quantity.lowest()
                     + " to " + quantity.highest();
         }
-        double error = VESSEL_ERROR * heightMm;
-        return v > heightMm + error || v < -error
-                ? "level " + Figures.of(v, 0) + " mm is outside the vessel of " + Figures.of(heightMm, 0)
-                        + " mm; look at the unit, and at the probe"
-                : "";
+        return quantity == Quantity.LEVEL && vessel != null ? vessel.impossible(v) : "";
     }
 
     /** Sets whether the last reading was taken while somebody was at the probe: it says nothing of the water. */

@@ -192,7 +192,12 @@ final class SystemRules {
                     case WAITING, SILENT, IMPLAUSIBLE -> false;
                 };
                 if (off || heard) {
-                    set(monitor.probe().vessel(), at, off, "The pump's own state says off.");
+                    set(
+                            monitor.probe().vessel(),
+                            at,
+                            off,
+                            " has stopped; pipes drain back",
+                            "The pump's own state says off.");
                 } else {
                     board.unknown(AlarmKind.PUMP_STOPPED, monitor.probe().vessel());
                 }
@@ -201,16 +206,17 @@ final class SystemRules {
         if (!probed) {
             for (Map.Entry<String, FlowFinding> entry : findings.entrySet()) {
                 boolean drains = entry.getValue().verdict() == Verdict.DRAIN_DOWN;
-                set(entry.getKey(), at, drains, entry.getValue().why());
+                String how = " may have stopped: the level rises as when pipes drain back";
+                set(entry.getKey(), at, drains, how, entry.getValue().why());
             }
         }
     }
 
-    private void set(String vessel, Instant at, boolean stopped, String why) {
+    private void set(String vessel, Instant at, boolean stopped, String how, String why) {
         board.set(
                 AlarmKind.PUMP_STOPPED,
                 vessel,
                 at,
-                stopped ? Condition.of("The pump of " + vessel + " has stopped; pipes drain back", why, null) : null);
+                stopped ? Condition.of("The pump of " + vessel + how, why, null) : null);
     }
 }

@@ -1,5 +1,6 @@
 package bywash.rules.site;
 
+import bywash.rules.text.Figures;
 import bywash.rules.vessel.VesselShape;
 import org.jspecify.annotations.Nullable;
 
@@ -27,6 +28,21 @@ public record Vessel(
      * Groundwater, table 2.4, from memory; rounder, coarser media such as expanded clay have somewhat more.
      */
     public static final double USUAL_POROSITY = 0.40;
+
+    /** By so much of a vessel's height its level probe may be out; assumed. */
+    private static final double PROBE_ERROR = 0.05;
+
+    /** Why its level cannot be so, and what may be wrong; empty where it can, or where the shape is not known. */
+    public String impossible(double levelMm) {
+        if (shape == null) {
+            return "";
+        }
+        double error = PROBE_ERROR * shape.heightMm();
+        return levelMm > shape.heightMm() + error || levelMm < -error
+                ? "level " + Figures.of(levelMm, 0) + " mm is outside the vessel of " + Figures.of(shape.heightMm(), 0)
+                        + " mm; look at the unit, and at the probe"
+                : "";
+    }
 
     /** A vessel whose media, if it is a bed, have the usual porosity. */
     public Vessel(

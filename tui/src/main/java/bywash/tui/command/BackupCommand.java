@@ -34,7 +34,7 @@ final class BackupCommand implements Callable<Integer> {
             journal.copyTo(target);
             return ExitCode.GOOD;
         } catch (IOException e) {
-            spec.commandLine().getErr().println(PlainText.of(String.valueOf(e.getMessage()), 800));
+            spec.commandLine().getErr().println(PlainText.of(FileFault.words(e), 800));
             spec.commandLine().getErr().flush();
             return ExitCode.USAGE;
         }

@@ -73,25 +73,41 @@ final class RecordCommand implements Callable<Integer> {
                 return ExitCode.SITE_FILE;
             }
         }
+        Instant first;
+        Instant last;
+        try {
+            first = time("--from", from, Instant.EPOCH);
+            last = time("--to", to, Instant.parse("9999-01-01T00:00:00Z"));
+        } catch (IOException e) {
+            err.println(PlainText.of(String.valueOf(e.getMessage()), 800));
+            err.flush();
+            return ExitCode.USAGE;
+        }
         try {
             if (live != null) {
                 try (RecordingWriter writer = new RecordingWriter(open())) {
                     live(live, writer);
                 }
             } else {
-                journal();
+                journal(first, last);
             }
             return ExitCode.GOOD;
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             return ExitCode.GOOD; // told to end
-        } catch (IOException | UncheckedIOException e) {
-            err.println(PlainText.of(String.valueOf(e.getMessage()), 800));
-            err.flush();
-            return ExitCode.RECORDING;
+        } catch (UncheckedIOException e) {
+            return fault(err, e.getCause());
+        } catch (IOException e) {
+            return fault(err, e);
         } finally {
             done.countDown();
         }
+    }
+
+    private static int fault(PrintWriter err, IOException e) {
+        err.println(PlainText.of(FileFault.words(e), 800));
+        err.flush();
+        return ExitCode.RECORDING;
     }
 
     private OutputStream open() throws IOException {
@@ -103,9 +119,7 @@ final class RecordCommand implements Callable<Integer> {
         return file.toString().endsWith(".gz") ? new GZIPOutputStream(out, 8192, true) : out;
     }
 
-    private void journal() throws IOException {
-        Instant first = time("--from", from, Instant.EPOCH);
-        Instant last = time("--to", to, Instant.parse("9999-01-01T00:00:00Z"));
+    private void journal(Instant first, Instant last) throws IOException {
         long[] lines = {0};
         try (JournalReader journal = JournalReader.open(which.folder(), which.id())) {
             try (RecordingWriter writer = new RecordingWriter(open())) {

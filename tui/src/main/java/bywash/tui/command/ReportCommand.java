@@ -34,7 +34,7 @@ import picocli.CommandLine.Spec;
         description = {
             "Reports an incident, a day, a month, any other span, or the season, out of the journal, also while the watch"
                     + " runs, or out of recordings; as Markdown with text plots, CSV and JSON.",
-            "Without a word of what, lists the incidents there are."
+            "Without --incident, --day, --month, --from, --to or --season, lists the incidents."
         },
         footer = {
             "",
@@ -198,8 +198,7 @@ final class ReportCommand implements Callable<Integer> {
                 Files.writeString(options.json, ReportWriter.json(report));
             }
         } catch (IOException e) {
-            throw new Ends(
-                    ExitCode.USAGE, "the report cannot be written (" + e + "); name a place that can be written");
+            throw new Ends(ExitCode.USAGE, "the report cannot be written: " + FileFault.words(e));
         }
     }
 }

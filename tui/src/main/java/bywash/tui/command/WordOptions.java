@@ -17,26 +17,24 @@ final class WordOptions {
             arity = "0..1",
             fallbackValue = "bywash",
             paramLabel = "PREFIX",
-            description = {
-                "Publishes alarms to the site's broker, retained: PREFIX/SITE/alarm/ALARM/SUBJECT holds the last line,",
-                "PREFIX/SITE/watch a heartbeat each 30 s, or lost. Prefix without a value: bywash."
-            })
+            description =
+                    "Publishes alarms to the site's broker, retained: PREFIX/SITE/alarm/ALARM/SUBJECT holds the last"
+                            + " line, PREFIX/SITE/watch a heartbeat each 30 s, or lost. Prefix without a value: bywash.")
     private @Nullable String publish;
 
     @Option(
             names = "--notify",
             paramLabel = "COMMAND",
-            description = {
-                "Runs sh -c COMMAND for each alarm line, which it gets on standard input; BYWASH_ALARM, _SUBJECT, _STATE",
-                "and _PRIORITY stand in its environment. 20 s at most, three tries."
-            })
+            description =
+                    "Runs sh -c COMMAND for each alarm line, which it gets on standard input; BYWASH_ALARM, _SUBJECT,"
+                            + " _STATE and _PRIORITY stand in its environment. 20 s at most, three tries.")
     private @Nullable String notify;
 
     @Option(
             names = "--metrics",
             paramLabel = "PORT",
             description =
-                    "Figures on the watch itself at http://127.0.0.1:PORT/metrics, in the Prometheus text format.")
+                    "Figures on the watch itself, in the Prometheus text format, at http://127.0.0.1:PORT/metrics.")
     private @Nullable Integer metrics;
 
     /** What is wrong with them; empty where nothing is. */

@@ -6,7 +6,6 @@ import bywash.tui.account.FlowRun;
 import bywash.tui.view.DisplayUnits;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Water that moved: declared, not declared, in and out, with its range. */
 final class FlowSection implements Section {
@@ -66,8 +65,7 @@ final class FlowSection implements Section {
         }
 
         String words(DisplayUnits units) {
-            return String.format(
-                    Locale.ROOT, "%s (%s to %s)", units.volume(likely), units.volume(low), units.volume(high));
+            return units.volume(likely) + " (" + units.range(low, high) + ")";
         }
     }
 

@@ -119,10 +119,11 @@ public final class SeasonReport implements Report {
                 data.status().beds().stream().mapToDouble(b -> b.harvestedG()).sum();
         return String.format(
                         Locale.ROOT,
-                        "%s to %s, %d days. %d fish stocked, %d lost, %d harvested with %.1f kg, on %.1f kg of feed; %.1f kg of crops; %d manual tests.",
+                        "%s to %s, %d %s. %d fish stocked, %d lost, %d harvested with %.1f kg, on %.1f kg of feed; %.1f kg of crops; %d manual tests.",
                         data.firstDay(),
                         data.lastDay(),
                         days,
+                        days == 1 ? "day" : "days",
                         stocked,
                         lost,
                         harvested,

@@ -24,7 +24,7 @@ public record DisplayUnits(Units units) {
     }
 
     /** Two volumes, such as {@code 250 to 310 L}. */
-    String range(double lowL, double highL) {
+    public String range(double lowL, double highL) {
         String low = volume(lowL);
         return low.substring(0, low.indexOf(' ')) + " to " + volume(highL);
     }

@@ -81,8 +81,15 @@ class RecordCommandTest {
         assertEquals(there + " stands already; name a new file\n", run.err());
         assertEquals("mine", Files.readString(there));
         Cli time = Cli.run("record", dir.resolve("x.jsonl"), "--state", state, "--from", "dawn");
-        assertEquals(4, time.code());
+        assertEquals(2, time.code());
         assertEquals("--from dawn: no time; give one such as 2026-05-04T06:00:00Z\n", time.err());
+        Path lost = dir.resolve("no-folder/x.jsonl");
+        assertEquals(
+                lost + ": its folder is not there; make it, or name another\n",
+                Cli.run("record", lost, "--state", state).err());
+        assertEquals(
+                lost + ": its folder is not there; make it, or name another\n",
+                Cli.run("backup", lost, "--state", state).err());
         Cli none = Cli.run("record", dir.resolve("x.jsonl"), "--state", dir.resolve("nowhere"));
         assertEquals(4, none.code());
         assertTrue(none.err().startsWith("no journal in "), none.err());

@@ -280,6 +280,6 @@ class ReportCommandTest {
                 "--out",
                 out.resolve("no").resolve("such").resolve("folder.md"));
         assertEquals(2, run.code());
-        assertTrue(run.err().startsWith("the report cannot be written ("), run.err());
+        assertTrue(run.err().startsWith("the report cannot be written: "), run.err());
     }
 }

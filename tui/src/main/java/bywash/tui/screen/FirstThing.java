@@ -17,10 +17,11 @@ final class FirstThing {
             return lines.add(view.headline().text(), Style.of(view.headline().tone()));
         }
         String mark = first.line().mark();
-        String what = mark.isEmpty() ? "It is over, not yet acknowledged: " + first.what() : mark + " " + first.what();
+        boolean over = mark.isEmpty();
+        String what = over ? "Over, not yet acknowledged. It was: " + first.was() : mark + " " + first.what();
         lines.add(what, Style.of(first.line().tone()));
         lines.add("Since", INDENT, first.since() + ". Left: " + first.left() + ".", Style.PLAIN);
-        String action = String.join("; ", first.action());
+        String action = over ? "acknowledge it (a) once you know why it came" : String.join("; ", first.action());
         lines.add("DO NOW", INDENT, capital(action) + ".", Style.PLAIN);
         return lines.add("Why", INDENT, first.why(), Style.PLAIN);
     }

@@ -66,6 +66,11 @@ public record AlarmDetail(
                 cautions(chlorine));
     }
 
+    /** What was wrong, of an alarm that is over. */
+    public String was() {
+        return what.replaceFirst("^Back to normal: ", "");
+    }
+
     /** When it began: of water that runs the start of the flow, which is before the alarm could be raised. */
     private static String since(AlarmView alarm, Frame frame) {
         Instant now = frame.at();

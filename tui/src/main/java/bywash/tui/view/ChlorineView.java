@@ -31,10 +31,16 @@ public record ChlorineView(
         Tone tone = e.likelyUgL() > e.acute().limitUgL() || acuteAt != null
                 ? Tone.CRITICAL
                 : e.likelyUgL() > e.chronic().limitUgL() ? Tone.WARNING : Tone.PLAIN;
-        boolean nothingSeen =
-                tone == Tone.PLAIN && !levelJudged(frame.snapshot().vessels());
-        String verdict = nothingSeen ? "not known: no level to judge by" : verdict(e, frame.at());
+        String blind = tone == Tone.PLAIN ? blind(frame) : "";
+        String verdict = blind.isEmpty() ? verdict(e, frame.at()) : "not known: " + blind;
         return new ChlorineView(range, criteria(frame), chance, verdict, lines(e, frame), tone);
+    }
+
+    /** Why an inflow would not be seen now; empty where it would. */
+    private static String blind(Frame frame) {
+        return !frame.snapshot().feedUp()
+                ? "the feed is lost"
+                : levelJudged(frame.snapshot().vessels()) ? "" : "no level to judge by";
     }
 
     /** Whether the level of any vessel of the system could show an inflow. */

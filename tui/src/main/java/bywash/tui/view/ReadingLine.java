@@ -28,6 +28,9 @@ public record ReadingLine(
     /** The word of a reading that the probes' book doubts. */
     static final String SUSPECT = "suspect";
 
+    /** The word of a reading that was good when the feed was lost. */
+    static final String STALE = "not fresh";
+
     private static final Duration SPAN = Duration.ofMinutes(30);
 
     static ReadingLine from(ProbeStatus status, Frame frame, int columns) {
@@ -36,8 +39,9 @@ public record ReadingLine(
         Quantity quantity = status.probe().quantity();
         DisplayUnits units = new DisplayUnits(frame.snapshot().site().units());
         Band band = status.band();
-        String word = word(status);
-        boolean bad = !word.equals("good") && !word.equals("waiting") && !word.isEmpty();
+        String known = word(status);
+        String word = known.equals("good") && !frame.snapshot().feedUp() ? STALE : known;
+        boolean bad = !List.of("good", "waiting", STALE, "").contains(word);
         return new ReadingLine(
                 fullName(status),
                 units.value(quantity, status.value()),

@@ -43,7 +43,7 @@ public record VesselLine(
                 units.volume(status.volumeL()),
                 units.netFlow(flow == null ? Double.NaN : flow.rateLMin()),
                 units.height(status.freeboardMm()),
-                flow == null ? "waiting" : word(flow, frame.snapshot().topUp()),
+                flow == null ? "waiting" : word(flow, frame),
                 flow == null ? "" : left(status, flow, frame),
                 flow == null ? Tone.PLAIN : tone(flow));
     }
@@ -52,10 +52,11 @@ public record VesselLine(
         return Math.max(0, Math.min(1, value));
     }
 
-    private static String word(FlowFinding flow, @Nullable TopUp topUp) {
+    private static String word(FlowFinding flow, Frame frame) {
+        TopUp topUp = frame.snapshot().topUp();
         return switch (flow.verdict()) {
             case LEARNING -> "learning";
-            case QUIET -> "steady";
+            case QUIET -> frame.snapshot().feedUp() ? "steady" : ReadingLine.STALE;
             case PLANNED -> topUp != null && topUp.endedAt() != null ? "checking" : "top-up";
             case UNPLANNED_INFLOW -> "INFLOW";
             case UNPLANNED_LOSS -> "LOSS";

@@ -200,6 +200,20 @@ final class Frames {
         return frame(s.site(), s.probes(), s.vessels(), s.residual(), List.of(eased), null);
     }
 
+    /** The feed was lost and is back; nobody has acknowledged it. */
+    static Frame feedBack() {
+        Snapshot s = quiet().snapshot();
+        AlarmView over = alarm(
+                AlarmKind.FEED_LOST,
+                "feed",
+                AlarmState.RETURNED_UNACKNOWLEDGED,
+                at(-5),
+                "Back to normal: The feed is lost: connection refused",
+                "No readings reach the watch.",
+                null);
+        return frame(s.site(), s.probes(), s.vessels(), s.residual(), List.of(over), null);
+    }
+
     /** The same as quiet, but oxygen is low, and this is the alarm. */
     static Frame oxygenAlarm() {
         Snapshot s = quiet().snapshot();

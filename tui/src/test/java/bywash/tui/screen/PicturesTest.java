@@ -52,6 +52,8 @@ final class PicturesTest {
                         ascii("oxygen-low", Frames.oxygenLowNoAlarmYet(), ""),
                         both("waiting", Frames.waiting(), ""),
                         ascii("waiting", Frames.waiting(), ""),
+                        both("feed-lost", Frames.feedLost(), ""),
+                        both("feed-back", Frames.feedBack(), ""),
                         both("probe-silent", Frames.probeSilent(), ""),
                         ascii("probe-silent", Frames.probeSilent(), ""),
                         both("top-up-running", Frames.topUpRunning(), ""),

@@ -64,6 +64,21 @@ final class PlainWordsTest {
     }
 
     @Test
+    void noValueOfBeforeALossIsCalledGood() {
+        String page = page(Frames.feedLost(), "");
+        assertTrue(page.contains("6.2 to 7.4   not fresh"), page);
+        assertFalse(page.contains(" good   ") || page.contains("steady"), page);
+        assertTrue(page.contains("not known: the feed is lost"), page);
+    }
+
+    @Test
+    void whatIsOverAsksForNothingButAnAnswer() {
+        String page = page(Frames.feedBack(), "");
+        assertTrue(page.contains("Over, not yet acknowledged. It was: The feed is lost: connection refused"), page);
+        assertTrue(page.contains("DO NOW Acknowledge it (a) once you know why it came."), page);
+    }
+
+    @Test
     void theRationIsNoAdviceWhileTheFeedIsHeld() {
         Frame frame = SeasonFrames.stocked(Frames.oxygenAlarm());
         String feed = page(frame, "f");

@@ -105,7 +105,7 @@ class AmmoniaTest {
     @Test
     void outOfRangeIsRefusedWithTheRange() {
         assertEquals(
-                "ph is 6.4; it must be from 6.5 to 9",
+                "pH is 6.4; it must be from 6.5 to 9",
                 assertThrows(IllegalArgumentException.class, () -> AmmoniaCriteria.chronic(6.4, 20))
                         .getMessage());
         assertThrows(IllegalArgumentException.class, () -> AmmoniaCriteria.acuteWithTrout(7, 31));

@@ -107,7 +107,7 @@ class MixedTankTest {
     @Test
     void outOfRangeIsRefusedWithTheRange() {
         assertEquals(
-                "volumeL is 0; it must be above 0 and at most 10000000 L",
+                "volume is 0 L; it must be above 0 and at most 10000000 L",
                 assertThrows(IllegalArgumentException.class, () -> new MixedTank(0, 0))
                         .getMessage());
         MixedTank tank = new MixedTank(100, 0);

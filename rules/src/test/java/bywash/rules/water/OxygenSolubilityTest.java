@@ -87,7 +87,7 @@ class OxygenSolubilityTest {
     void outOfRangeIsRefusedWithTheRange() {
         String message = assertThrows(IllegalArgumentException.class, () -> OxygenSolubility.saturationMgL(41, 0, 1))
                 .getMessage();
-        assertEquals("temperatureC is 41; it must be from 0 to 40 Cel", message);
+        assertEquals("temperature is 41 Cel; it must be from 0 to 40 Cel", message);
         assertThrows(IllegalArgumentException.class, () -> OxygenSolubility.saturationMgL(20, -1, 1));
         assertThrows(IllegalArgumentException.class, () -> OxygenSolubility.saturationMgL(20, 0, 0.4));
         assertThrows(IllegalArgumentException.class, () -> OxygenSolubility.saturationMgL(Double.NaN, 0, 1));

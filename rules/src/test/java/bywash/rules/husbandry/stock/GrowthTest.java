@@ -110,7 +110,7 @@ class GrowthTest {
     @Test
     void impossibleMassesAreRefused() {
         assertEquals(
-                "fromG is 0; it must be above 0 and at most 1000000 g",
+                "from is 0 g; it must be above 0 and at most 1000000 g",
                 assertThrows(IllegalArgumentException.class, () -> new Growth(0, 1, 1, 1))
                         .getMessage());
         assertThrows(IllegalArgumentException.class, () -> MassStatistics.of(List.of()));

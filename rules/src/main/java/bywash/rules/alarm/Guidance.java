@@ -39,7 +39,7 @@ public record Guidance(String consequence, String action) {
             case PUMP_STOPPED ->
                 new Guidance(
                         "Fish lose oxygen and beds dry out; pipes drain into the sump.",
-                        "check power and pump; run air on battery; do not top up while pipes drain back");
+                        "check power and pump; look that no water runs in; run air on battery; do not top up while pipes drain back");
             case PH_LOW ->
                 new Guidance(
                         "Nitrification slows and stops as pH falls.",

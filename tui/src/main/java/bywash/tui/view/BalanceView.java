@@ -51,7 +51,7 @@ public final class BalanceView {
         }
         out.add(
                 planned(system, line, frame)
-                        ? Passage.plain("Balance", "goes as declared; what is left over is judged once it has ended")
+                        ? Passage.plain("Balance", TopUpProgress.balance(frame))
                         : unexplained(line, moving, units));
         if (flow != null && !flow.why().isEmpty()) {
             out.add(Passage.plain("Now", UsWords.water(flow.why(), frame)));

@@ -61,11 +61,14 @@ final class MovedWords {
 
     private static String declared(FlowFinding flow, Frame frame) {
         TopUp topUp = frame.snapshot().topUp();
-        boolean of = topUp != null
-                && topUp.endedAt() == null
-                && (flow.vessel().equals(topUp.vessel()) || flow.vessel().equals(topUp.source()));
+        if (topUp == null
+                || !flow.vessel().equals(topUp.vessel()) && !flow.vessel().equals(topUp.source())) {
+            return "";
+        }
         DisplayUnits units = new DisplayUnits(frame.snapshot().site().units());
-        return of && topUp != null ? ", of " + units.volume(topUp.plannedL()) + " declared" : "";
+        return topUp.endedAt() == null
+                ? ", of " + units.volume(topUp.plannedL()) + " declared"
+                : ", when the top-up was ended";
     }
 
     private static Passage past(String vessel, Moved moved, Frame frame) {

@@ -1,6 +1,8 @@
 package bywash.tui.view;
 
+import bywash.rules.detect.FlowFinding.Verdict;
 import bywash.rules.detect.TopUp;
+import bywash.rules.engine.VesselStatus;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -42,6 +44,24 @@ public record TopUpProgress(
                 volume(topUp, units, ended == null),
                 ended == null ? timeLeft(topUp, frame.at()) : "ran " + Words.span(topUp.startedAt(), ended),
                 UsWords.water(ended == null ? topUp.confirmation() : shut(topUp), frame));
+    }
+
+    /** Whether water comes by its line that should not: after its end, or beyond its volume. */
+    static boolean runsOn(Frame frame) {
+        return frame.snapshot().vessels().stream()
+                .map(VesselStatus::flow)
+                .anyMatch(flow -> flow != null && flow.verdict() == Verdict.LINE_NOT_SHUT);
+    }
+
+    /** What the balance says of the water of a top-up. */
+    static String balance(Frame frame) {
+        TopUp topUp = frame.snapshot().topUp();
+        if (runsOn(frame)) {
+            return "the line is not shut; what is left over is judged once it is";
+        }
+        return topUp != null && topUp.endedAt() != null
+                ? "the line is being checked; what is left over is judged then"
+                : "goes as declared; what is left over is judged once it has ended";
     }
 
     /** The lines of a page on it. */

@@ -41,7 +41,7 @@ public record VesselLine(
                 usual == null ? Double.NaN : share(usual.low() / overflowMm),
                 usual == null ? Double.NaN : share(usual.high() / overflowMm),
                 units.volume(status.volumeL()),
-                units.netFlow(flow == null ? Double.NaN : flow.rateLMin()),
+                units.netFlow(flow == null ? Double.NaN : rate(flow)),
                 units.height(status.freeboardMm()),
                 flow == null ? "waiting" : word(flow, frame),
                 flow == null ? "" : left(status, flow, frame),
@@ -52,12 +52,20 @@ public record VesselLine(
         return Math.max(0, Math.min(1, value));
     }
 
+    /** How fast pipes drain back is not known. */
+    private static double rate(FlowFinding flow) {
+        return flow.verdict() == FlowFinding.Verdict.DRAIN_DOWN ? Double.NaN : flow.rateLMin();
+    }
+
     private static String word(FlowFinding flow, Frame frame) {
         TopUp topUp = frame.snapshot().topUp();
         return switch (flow.verdict()) {
             case LEARNING -> "learning";
             case QUIET -> frame.snapshot().feedUp() ? "steady" : ReadingLine.STALE;
-            case PLANNED -> topUp != null && topUp.endedAt() != null ? "checking" : "top-up";
+            case PLANNED ->
+                topUp == null || topUp.endedAt() == null
+                        ? "top-up"
+                        : TopUpProgress.runsOn(frame) ? "runs on" : "checking";
             case UNPLANNED_INFLOW -> "INFLOW";
             case UNPLANNED_LOSS -> "LOSS";
             case LINE_NOT_SHUT -> "NOT SHUT";

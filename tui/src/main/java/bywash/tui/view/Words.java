@@ -33,11 +33,14 @@ public final class Words {
         return Spans.of(span);
     }
 
-    /** A span in one unit, for a narrow column: {@code 45 s}, {@code 12 min}, {@code 3 h}, {@code 4 d}. */
+    /** A span in one unit, for a narrow column: {@code 45 s}, {@code 12 min}, {@code 1.9 h}, {@code 4 d}; never more than it is. */
     public static String shortSpan(Instant from, Instant to) {
         Duration span = Duration.between(from, to);
         if (span.toMinutes() < 90) {
             return span(span);
+        }
+        if (span.toHours() < 10) {
+            return number(span.toMinutes() / 6 / 10.0, 1).replace(".0", "") + " h";
         }
         return span.toHours() < 48 ? span.toHours() + " h" : span.toDays() + " d";
     }

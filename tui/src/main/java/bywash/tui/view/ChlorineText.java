@@ -1,8 +1,12 @@
 package bywash.tui.view;
 
 import bywash.rules.chlorine.ResidualEstimate;
+import bywash.rules.event.OperatorEntry.WaterTest;
+import bywash.rules.site.Site;
 import bywash.rules.site.SystemVolume;
+import bywash.rules.site.VesselRole;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** The chlorine estimate in full: range, criteria, what lies ahead, and every piece of evidence for and against. */
@@ -19,6 +23,7 @@ public final class ChlorineText {
         out.add(Passage.plain("Criteria", view.criteria()));
         out.add(Passage.plain("Chance", view.chance().replaceFirst("^chance ", "")));
         out.add(Passage.plain("Water", water(frame)));
+        out.add(Passage.plain("Last test", lastTest(frame)));
         String label = "Evidence";
         for (String line : view.evidence()) {
             boolean ahead = line.startsWith("Ahead: ");
@@ -34,6 +39,22 @@ public final class ChlorineText {
                 "Total residual chlorine, free and combined, of the water in the loop. An estimate is no test: confirm it"
                         + " with a DPD kit before acting where time allows, and enter the result (m)."));
         return out;
+    }
+
+    /** The latest total-chlorine test of the loop, which the estimate goes on from. */
+    private static String lastTest(Frame frame) {
+        Site site = frame.snapshot().site();
+        return frame.snapshot().tests().stream()
+                .filter(t -> t.quantity().equals("total-chlorine") && !reserve(site, t.vessel()))
+                .max(Comparator.comparing(WaterTest::at))
+                .map(t -> Words.number(t.value(), 2) + " mg/L in " + t.vessel() + ", "
+                        + Words.clock(t.at(), frame.at(), site.timeZone()) + " ("
+                        + Words.span(t.at(), frame.at()) + " ago)")
+                .orElse("none of the loop on record");
+    }
+
+    private static boolean reserve(Site site, String vessel) {
+        return site.vessels(VesselRole.RESERVE).stream().anyMatch(v -> v.id().equals(vessel));
     }
 
     private static String water(Frame frame) {

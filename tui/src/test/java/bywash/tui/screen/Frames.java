@@ -384,6 +384,16 @@ final class Frames {
         return new Frame(tested.done(), frame.trends(), frame.log(), NOW, Losses.NONE, Set.of(), "");
     }
 
+    /** The fish tank was tested for chlorine, and later the reserve, which says nothing of the loop. */
+    static Frame chlorineTested() {
+        Frame frame = valveOpen();
+        SnapshotDraft tested = new SnapshotDraft(frame.snapshot());
+        tested.tests = List.of(
+                new OperatorEntry.WaterTest(at(-20), "fish-tank", "total-chlorine", 0.05),
+                new OperatorEntry.WaterTest(at(-10), "reserve", "total-chlorine", 0));
+        return new Frame(tested.done(), frame.trends(), frame.log(), NOW, Losses.NONE, Set.of(), "");
+    }
+
     /** Texts from outside that try to steer the terminal. */
     static Frame hostile() {
         List<AlarmView> alarms = List.of(alarm(

@@ -79,6 +79,13 @@ final class PlainWordsTest {
     }
 
     @Test
+    void theTestThatTheEstimateGoesOnFromIsNamed() {
+        assertTrue(page(Frames.valveOpen(), "x").contains("Last test  none of the loop on record"));
+        String page = page(Frames.chlorineTested(), "x");
+        assertTrue(page.contains("Last test  0.05 mg/L in fish-tank, 05:50 (20 min ago)"), page);
+    }
+
+    @Test
     void theRationIsNoAdviceWhileTheFeedIsHeld() {
         Frame frame = SeasonFrames.stocked(Frames.oxygenAlarm());
         String feed = page(frame, "f");

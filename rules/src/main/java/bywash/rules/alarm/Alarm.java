@@ -200,7 +200,7 @@ final class Alarm {
         if (state != AlarmState.SHELVED) {
             shelvedUntil = null;
         }
-        out.accept(new AlarmTransition(at, kind, subject, state, kind.priority(), incident, message(), values(input)));
+        out.accept(new AlarmTransition(at, kind, subject, state, kind.priority(), incident, line(), values(input)));
         if (state == AlarmState.NORMAL) {
             incident = "";
         }
@@ -218,6 +218,12 @@ final class Alarm {
 
     private Condition known() {
         return condition == null ? Condition.of(kind.word(), "", null) : condition;
+    }
+
+    /** What an alarm line says. */
+    private String line() {
+        boolean eased = active && goneSince != null && state != AlarmState.OUT_OF_SERVICE;
+        return (eased ? "Not so now, over if that lasts: " : "") + message();
     }
 
     private String message() {

@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  * @param evidence one line each, in words, with the weight
  * @param acute when the acute criterion is passed, with its range
  * @param chronic when the chronic criterion is passed, with its range
+ * @param balanceUgL likely value by the balance alone, which all that lies ahead is reckoned from, ug/L
  */
 public record ResidualEstimate(
         double lowUgL,
@@ -25,7 +26,8 @@ public record ResidualEstimate(
         @Nullable Instant acuteAt,
         List<String> evidence,
         Crossing acute,
-        Crossing chronic) {
+        Crossing chronic,
+        double balanceUgL) {
     /** US EPA criterion maximum concentration, fresh water, one hour, ug/L. */
     public static final double ACUTE_UG_L = ChlorineLimit.EPA_ACUTE.limitUgL();
 
@@ -34,6 +36,24 @@ public record ResidualEstimate(
 
     public ResidualEstimate {
         evidence = List.copyOf(evidence);
+    }
+
+    /** Where the probes say much less than the balance does, what lies ahead holds only if they are wrong. */
+    public boolean doubted() {
+        return likelyUgL < balanceUgL / 2;
+    }
+
+    /** By the balance alone. */
+    public ResidualEstimate(
+            double lowUgL,
+            double likelyUgL,
+            double highUgL,
+            double probability,
+            @Nullable Instant acuteAt,
+            List<String> evidence,
+            Crossing acute,
+            Crossing chronic) {
+        this(lowUgL, likelyUgL, highUgL, probability, acuteAt, evidence, acute, chronic, likelyUgL);
     }
 
     /** Without what lies ahead of the range. */

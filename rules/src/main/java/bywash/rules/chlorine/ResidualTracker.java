@@ -258,7 +258,7 @@ public final class ResidualTracker {
         Crossing acute = forecast.crossing(at, acuteUgL);
         Crossing chronic = forecast.crossing(at, chronicUgL);
         Instant acuteAt = acute.rising() && residual.likelyMgL() * 1000 < acuteUgL ? acute.likely() : null;
-        return new ResidualEstimate(low, likely, high, probability, acuteAt, lines, acute, chronic);
+        return new ResidualEstimate(low, likely, high, probability, acuteAt, lines, acute, chronic, balanced);
     }
 
     private void learn(Instant at, Belief belief, @Nullable Likelihood heard) {

@@ -115,7 +115,8 @@ final class SystemRules {
         boolean below = e.likelyUgL() <= limits.chronicUgL() && chronicAt != null && chronicAt.isAfter(at);
         String chronic =
                 below ? " " + Figures.of(limits.chronicUgL(), 0) + " ug/L " + Spans.ahead(at, chronicAt) + "," : "";
-        return "; passes" + chronic + " " + Figures.of(limits.acuteUgL(), 0) + " ug/L " + Spans.ahead(at, acuteAt);
+        return (e.doubted() ? "; by the balance alone it passes" : "; passes") + chronic + " "
+                + Figures.of(limits.acuteUgL(), 0) + " ug/L " + Spans.ahead(at, acuteAt);
     }
 
     private Condition risk(String message, ResidualEstimate e) {

@@ -210,6 +210,16 @@ class AlarmLifeTest {
         assertNull(board.views().get(0).deadline());
     }
 
+    @Test
+    void aLineOfWhatNoLongerHoldsSaysSo() {
+        AlarmBoard board = raised();
+        board.set(AlarmKind.PROBE_SILENT, "p", T.plusSeconds(10), null);
+        board.acknowledge(new Acknowledge(T.plusSeconds(12), null, null));
+        assertEquals(
+                "Not so now, over if that lasts: silent", board.drain().get(0).message());
+        assertEquals("silent", board.views().get(0).message(), "a screen says since when");
+    }
+
     private static AlarmBoard raised() {
         AlarmBoard board = new AlarmBoard();
         board.set(AlarmKind.PROBE_SILENT, "p", T, Condition.of("silent", "", null));

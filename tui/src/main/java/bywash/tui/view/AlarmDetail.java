@@ -212,7 +212,8 @@ public record AlarmDetail(
             case UNPLANNED_INFLOW, OVERFLOW_NEAR, LINE_NOT_SHUT -> OVERFLOW_OF + alarm.subject();
             case UNPLANNED_LOSS -> alarm.subject() + " dry";
             case CHLORINE_RISK, UNSAFE_RELEASE ->
-                Words.number(frame.snapshot().residual().acute().limitUgL(), 0) + " ug/L chlorine";
+                Words.number(frame.snapshot().residual().acute().limitUgL(), 0) + " ug/L chlorine"
+                        + (frame.snapshot().residual().doubted() ? " by the balance alone" : "");
             default -> "harm";
         };
     }

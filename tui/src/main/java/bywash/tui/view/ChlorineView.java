@@ -69,7 +69,8 @@ public record ChlorineView(
         }
         Instant acuteAt = e.acuteAt();
         if (acuteAt != null) {
-            return "RISING: " + Words.number(e.acute().limitUgL(), 0) + " ug/L " + Spans.ahead(now, acuteAt);
+            return (e.doubted() ? "MAY RISE: " : "RISING: ")
+                    + Words.number(e.acute().limitUgL(), 0) + " ug/L " + Spans.ahead(now, acuteAt);
         }
         if (e.likelyUgL() > e.chronic().limitUgL()) {
             return likely(e.lowUgL() > e.chronic().limitUgL()) + "ABOVE CHRONIC";
@@ -93,7 +94,8 @@ public record ChlorineView(
         List<String> lines = new ArrayList<>();
         e.evidence().forEach(line -> lines.add(UsWords.water(line, frame)));
         if (!ahead.isEmpty()) {
-            lines.add(0, "Ahead: " + ahead.replaceFirst(", $", ""));
+            String alone = e.doubted() && e.acute().rising() ? "by the balance alone " : "";
+            lines.add(0, "Ahead: " + alone + ahead.replaceFirst(", $", ""));
         }
         return lines;
     }

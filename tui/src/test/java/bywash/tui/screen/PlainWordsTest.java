@@ -37,6 +37,16 @@ final class PlainWordsTest {
     }
 
     @Test
+    void aForecastThatTheProbesDoNotBearOutIsOneOfTheBalanceAlone() {
+        Crossing near = new Crossing(19, true, NOW, NOW.plusSeconds(20), null);
+        ResidualEstimate doubted = new ResidualEstimate(
+                0, 1, 68, 0.1, near.likely(), List.of("Balance: 51 L came in"), near, Crossing.none(11), 18);
+        String page = page(Frames.valveOpen(doubted), "x");
+        assertTrue(page.contains("MAY RISE: 19 ug/L within a minute"), page);
+        assertTrue(page.contains("Ahead      by the balance alone 19 ug/L within a minute (at worst passed"), page);
+    }
+
+    @Test
     void aTopUpThatWasEndedRunsNoLonger() {
         String page = page(Frames.topUpChecked(), "");
         assertTrue(page.contains("checking"), page);

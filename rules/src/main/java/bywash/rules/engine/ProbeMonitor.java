@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
 /** Follows one probe: its latest value, its trend, and whether it can be believed. */
 final class ProbeMonitor {
     /** Refused payloads in a row that make a probe implausible. */
-    private static final int REFUSALS = 3;
+    static final int REFUSALS = 3;
 
     private final Probe probe;
     private final @Nullable Vessel vessel;

@@ -74,8 +74,9 @@ final class ProbeRules {
                 at,
                 health == Health.IMPLAUSIBLE
                         ? Condition.of(
-                                named(probe) + " sends what cannot be true",
-                                "Last refusal: " + monitor.refusal() + ".",
+                                named(probe) + " sends what cannot be true: " + monitor.refusal(),
+                                "Refused " + ProbeMonitor.REFUSALS
+                                        + " times in a row or more; what is shown is the last that could be.",
                                 null)
                         : null);
     }

@@ -42,8 +42,8 @@ final class ImpossibleLevelTest {
                 List.of(AlarmKind.PROBE_IMPLAUSIBLE),
                 alarms.stream().map(AlarmView::kind).toList());
         assertTrue(
-                alarms.get(0).why().contains("outside the vessel of 700 mm"),
-                alarms.get(0).why());
+                alarms.get(0).message().contains("outside the vessel of 700 mm"),
+                alarms.get(0).message());
         assertEquals(410, engine.snapshot().probes().get(0).value(), "the last that could be");
     }
 

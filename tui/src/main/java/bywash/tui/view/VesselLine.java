@@ -1,6 +1,7 @@
 package bywash.tui.view;
 
 import bywash.rules.detect.FlowFinding;
+import bywash.rules.detect.FlowFinding.Verdict;
 import bywash.rules.detect.TopUp;
 import bywash.rules.engine.VesselStatus;
 import bywash.rules.site.Band;
@@ -41,9 +42,9 @@ public record VesselLine(
                 usual == null ? Double.NaN : share(usual.low() / overflowMm),
                 usual == null ? Double.NaN : share(usual.high() / overflowMm),
                 units.volume(status.volumeL()),
-                units.netFlow(flow == null ? Double.NaN : rate(flow)),
+                units.netFlow(flow == null ? Double.NaN : rate(status, flow)),
                 units.height(status.freeboardMm()),
-                flow == null ? "waiting" : word(flow, frame),
+                flow == null ? "waiting" : unseen(status, flow) ? "no level" : word(flow, frame),
                 flow == null ? "" : left(status, flow, frame),
                 flow == null ? Tone.PLAIN : tone(flow));
     }
@@ -52,9 +53,14 @@ public record VesselLine(
         return Math.max(0, Math.min(1, value));
     }
 
-    /** How fast pipes drain back is not known. */
-    private static double rate(FlowFinding flow) {
-        return flow.verdict() == FlowFinding.Verdict.DRAIN_DOWN ? Double.NaN : flow.rateLMin();
+    /** How fast pipes drain back is not known, and nothing is without a level. */
+    private static double rate(VesselStatus status, FlowFinding flow) {
+        return flow.verdict() == Verdict.DRAIN_DOWN || unseen(status, flow) ? Double.NaN : flow.rateLMin();
+    }
+
+    /** Whether it was quiet while its level could be believed, which it no longer can. */
+    private static boolean unseen(VesselStatus status, FlowFinding flow) {
+        return flow.verdict() == Verdict.QUIET && Double.isNaN(status.levelMm());
     }
 
     private static String word(FlowFinding flow, Frame frame) {
@@ -101,7 +107,7 @@ public record VesselLine(
     /** When a declared top-up will have brought its volume, at its rate; empty for other water, and while nothing comes. */
     private static String toGo(FlowFinding flow, Frame frame) {
         TopUp topUp = frame.snapshot().topUp();
-        boolean runs = flow.verdict() == FlowFinding.Verdict.PLANNED && flow.rateLMin() > LEAST_L_MIN;
+        boolean runs = flow.verdict() == Verdict.PLANNED && flow.rateLMin() > LEAST_L_MIN;
         if (topUp == null || topUp.endedAt() != null || !runs || !topUp.vessel().equals(flow.vessel())) {
             return "";
         }

@@ -162,6 +162,14 @@ final class Frames {
         return frame(site(Units.METRIC), healthy(), vessels, clean(), List.of(), topUp);
     }
 
+    /** The level of the sump cannot be believed; what was found before was nothing. */
+    static Frame levelNotCredible() {
+        Snapshot s = quiet().snapshot();
+        List<VesselStatus> vessels = new ArrayList<>(s.vessels());
+        vessels.set(0, new VesselStatus(SUMP, Double.NaN, Double.NaN, Double.NaN, quietFlow("sump")));
+        return frame(s.site(), s.probes(), vessels, s.residual(), List.of(), null);
+    }
+
     /** Siphons have lifted the sump to its overflow, and let it fall again. */
     static Frame betweenTwoSpills() {
         Snapshot s = valveOpen().snapshot();

@@ -54,6 +54,12 @@ final class PlainWordsTest {
     }
 
     @Test
+    void aVesselWhoseLevelCannotBeBelievedIsNotSteady() {
+        String page = page(Frames.levelNotCredible(), "");
+        assertTrue(page.contains("-- L    -- L/min     -- mm     no level"), page);
+    }
+
+    @Test
     void aVesselWithRoomLeftDoesNotSpillNow() {
         String page = page(Frames.betweenTwoSpills(), "");
         assertTrue(page.contains("44 mm     INFLOW     spill soon"), page);

@@ -112,9 +112,10 @@ final class SystemRules {
             return "";
         }
         Instant chronicAt = e.chronic().rising() ? e.chronic().likely() : null;
-        boolean below = e.likelyUgL() <= limits.chronicUgL() && chronicAt != null && chronicAt.isAfter(at);
-        String chronic =
-                below ? " " + Figures.of(limits.chronicUgL(), 0) + " ug/L " + Spans.ahead(at, chronicAt) + "," : "";
+        boolean below = e.likelyUgL() <= limits.chronicUgL();
+        String chronic = below && chronicAt != null && chronicAt.isAfter(at)
+                ? " " + Figures.of(limits.chronicUgL(), 0) + " ug/L " + Spans.ahead(at, chronicAt) + ","
+                : "";
         return (e.doubted() ? "; by the balance alone it passes" : "; passes") + chronic + " "
                 + Figures.of(limits.acuteUgL(), 0) + " ug/L " + Spans.ahead(at, acuteAt);
     }

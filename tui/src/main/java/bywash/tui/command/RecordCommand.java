@@ -22,6 +22,7 @@ import java.time.Instant;
 import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -96,7 +97,7 @@ final class RecordCommand implements Callable<Integer> {
             Thread.currentThread().interrupt();
             return ExitCode.GOOD; // told to end
         } catch (UncheckedIOException e) {
-            return fault(err, e.getCause());
+            return fault(err, Objects.requireNonNull(e.getCause()));
         } catch (IOException e) {
             return fault(err, e);
         } finally {

@@ -2,19 +2,35 @@ package bywash.rules.detect;
 
 import bywash.rules.detect.DrainWatch.Beyond;
 import bywash.rules.detect.FlowSpan.Prior;
+import bywash.rules.detect.FlowSpan.Search;
 import bywash.rules.detect.RampGlr.Candidate;
 
 /**
- * What gave a flow away: which way it goes, from when on it counts until its onset is weighed (min), and what is thought of
- * it by then.
+ * What gave a flow away: which way it goes, from when on it counts until its onset is weighed (min), what is thought of
+ * it before the slopes are heard, and where its rate is looked for.
  */
-record FlowSign(Motion motion, double fromMin, Prior prior) {
+record FlowSign(Motion motion, double fromMin, Prior prior, Search search) {
     private static final double EARLY_WITH_SIPHONS_MIN = 15;
     private static final double EARLY_MIN = 5;
+    /** What open valves and leaks bring, before any slope is heard: 1 to 40 L/min in nineteen of twenty. No source. */
+    private static final double USUAL_L_MIN = 6;
 
-    /** Slopes between drains. */
+    private static final double USUAL_LOG_SD = 1;
+    private static final double LOOKED_FOR_SHARE = 0.5;
+
+    private FlowSign(Motion motion, double fromMin, Prior prior) {
+        this(motion, fromMin, prior, Search.of(prior));
+    }
+
+    /**
+     * Slopes between drains. The rate that gave the flow away was the steepest of many short looks, and in the first hours
+     * lies at twice the truth or more: it says where to look, but is no knowledge beside the slopes that it came from.
+     */
     static FlowSign ofSlopes(Motion motion, Candidate c, boolean siphons) {
-        return new FlowSign(motion, c.onsetMin(), new Prior(c.onsetMin(), earlyMin(siphons), 3, c.rateLMin(), 0.5));
+        double usual = StrictMath.copySign(USUAL_L_MIN, c.rateLMin());
+        Search search = new Search(c.rateLMin(), LOOKED_FOR_SHARE * StrictMath.abs(c.rateLMin()));
+        return new FlowSign(
+                motion, c.onsetMin(), new Prior(c.onsetMin(), earlyMin(siphons), 3, usual, USUAL_LOG_SD), search);
     }
 
     /** A rise that no drain explains; where its rate is only guessed it is known no better than by means. */

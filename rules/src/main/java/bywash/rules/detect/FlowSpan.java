@@ -85,8 +85,8 @@ final class FlowSpan {
     }
 
     private Weighed weigh(List<Bounds> since, Prior prior, Usual usual, Offset before, double nowMin, Search search) {
-        Usual during =
-                unsteady(new Usual(usual.slopeLMin() + before.lMin(), usual.spreadLMin(), usual.noiseL()), prior);
+        Usual during = unsteady(
+                new Usual(usual.slopeLMin() + before.lMin(), usual.spreadLMin(), usual.noiseL()), search.rateLMin());
         SpanMoments found = looked(new SpanGrid(history, since, siphons, prior, during, nowMin), search);
         Search next = new Search(found.rate(), width(found, found.rate()));
         return new Weighed(found.estimate(before.variance()), next, before);
@@ -114,15 +114,15 @@ final class FlowSpan {
         return StrictMath.max(found.rateSd(), SpanGrid.FINEST_SHARE * StrictMath.abs(rateLMin));
     }
 
-    private static Usual unsteady(Usual usual, Prior prior) {
-        double spread = StrictMath.hypot(usual.spreadLMin(), UNSTEADY * StrictMath.abs(prior.rateLMin()));
+    private static Usual unsteady(Usual usual, double rateLMin) {
+        double spread = StrictMath.hypot(usual.spreadLMin(), UNSTEADY * StrictMath.abs(rateLMin));
         return new Usual(usual.slopeLMin(), spread, usual.noiseL());
     }
 
-    /** When the valve of a flow that began then was likeliest turned, if it was; null where that cannot be told. */
+    /** When the valve of a flow of that rate was likeliest turned, if it was; null where that cannot be told. */
     @Nullable
-    Turn turn(Prior prior, double onsetMin, double settledMin, double nowMin, Usual usual) {
-        return Turn.likeliest(history, onsetMin, onsetMin + settledMin, nowMin, unsteady(usual, prior));
+    Turn turn(double rateLMin, double onsetMin, double settledMin, double nowMin, Usual usual) {
+        return Turn.likeliest(history, onsetMin, onsetMin + settledMin, nowMin, unsteady(usual, rateLMin));
     }
 
     /** The slope from a time on. */

@@ -35,7 +35,7 @@ final class FoundFlow {
     private static final double SETTLED_MIN = 5;
     private static final double CHANGE_SIGMAS = 4;
     private static final double CHANGE_SHARE = 0.25;
-    /** A valve that was turned down first, and shut later, is shut: older slopes than these do not count against it. */
+    /** A valve that was turned down first, and shut later, is shut: older slopes than these need not speak for it. */
     private static final double LATELY_MIN = 12;
 
     /** For one valve that is turned down so many are shut: odds, before the slopes since then are heard. */
@@ -72,7 +72,7 @@ final class FoundFlow {
         clear();
         prior = sign.prior();
         onsetMin = sign.fromMin();
-        search = Search.of(prior);
+        search = sign.search();
     }
 
     void clear() {
@@ -97,7 +97,7 @@ final class FoundFlow {
         onsetMin = known == null ? e.onsetMin() : onsetMin;
         known = e;
         dry = stopped(e, usual, nowMin);
-        Turn turn = span.turn(prior, e.onsetMin(), SETTLED_MIN, nowMin, usual);
+        Turn turn = span.turn(e.rateLMin(), e.onsetMin(), SETTLED_MIN, nowMin, usual);
         if (turn != null && surely(turn)) {
             known = estimate(usual, standingSd, turn.tMin());
             carry(known, turn.tMin(), turn.after().rateLMin(), turn.tMin());
@@ -147,7 +147,13 @@ final class FoundFlow {
         if (!(e.ended() > SURELY_ENDED && nowMin - e.endMin() > ENDED_AGO_MIN)) {
             return false;
         }
-        Slope now = span.since(StrictMath.max(e.endMin(), nowMin - LATELY_MIN), nowMin, usual);
+        double lately = StrictMath.max(e.endMin(), nowMin - LATELY_MIN);
+        return none(e, span.since(lately, nowMin, usual))
+                || lately > e.endMin() && none(e, span.since(e.endMin(), nowMin, usual));
+    }
+
+    /** Whether slopes show rather none than what is left of a flow whose valve was turned down. */
+    private static boolean none(Estimate e, Slope now) {
         if (!(now.minutes() >= LEAST_SINCE_END_MIN)) {
             return false;
         }
@@ -195,21 +201,19 @@ final class FoundFlow {
 
     /** Signed. */
     double rateLMin() {
-        return known == null ? prior.rateLMin() : known.rateLMin();
+        return known == null ? search.rateLMin() : known.rateLMin();
     }
 
     /** One standard error. */
     double rateSeLMin() {
-        return known == null
-                ? StrictMath.abs(prior.rateLMin()) * StrictMath.min(0.5, prior.rateLogSd())
-                : known.rateSeLMin();
+        return known == null ? search.sdLMin() : known.rateSeLMin();
     }
 
     /** What has come by now, signed: of an end that is likely but not sure, its share. */
     double litres(double nowMin) {
         Estimate e = known;
         if (e == null) {
-            return prior.rateLMin() * (nowMin - onsetMin);
+            return search.rateLMin() * (nowMin - onsetMin);
         }
         double since = StrictMath.max(0, nowMin - weighedMin);
         return carriedL + e.litres() + e.rateLMin() * since * (1 - e.ended());

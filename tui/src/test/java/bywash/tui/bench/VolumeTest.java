@@ -11,6 +11,7 @@ import bywash.tui.bench.VolumeTrial.Part;
 import java.util.List;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -63,6 +64,32 @@ class VolumeTest {
             assertNotNull(said);
             assertTrue(2 * said.volumeSeL() < mostHalfRange * each.truthL(), "a range that says nothing: " + each);
         }
+    }
+
+    /** In the first hours much must be seen before a flow is believed; its litres are none the greater for that. */
+    @Test
+    void fourHoursAfterAStartLitresAreNeitherTooManyNorTooFew() {
+        List<VolumeTrial> trials = LongStream.rangeClosed(741, 780)
+                .parallel()
+                .mapToObj(seed -> new VolumeTrial(
+                        VolumeBenchmark.site("Larkfield"), 200, seed, new Part(2.5 + seed % 4, 20 + seed % 7 * 5)))
+                .toList();
+        double bias = trials.stream().mapToDouble(VolumeTest::error).average().orElse(Double.NaN);
+        double off = trials.stream()
+                .mapToDouble(t -> StrictMath.abs(error(t)))
+                .average()
+                .orElse(Double.NaN);
+        double held = trials.stream().filter(VolumeTrial::rangeHolds).count() / 40.0;
+        assertTrue(StrictMath.abs(bias) < 0.04, "bias " + bias);
+        assertTrue(off < 0.15, "off by " + off);
+        assertTrue(held >= 0.9, "held " + held);
+    }
+
+    /** As a share of the truth, signed. */
+    private static double error(VolumeTrial trial) {
+        FlowFinding said = trial.said();
+        assertNotNull(said, "not found");
+        return said.volumeL() / trial.truthL() - 1;
     }
 
     /** After three hours what came is carried on as a sum, and the flow itself is not learned as usual. */

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 
 /** One inflow of known litres and what the balance said of them while it ran and once it was over. */
 final class VolumeTrial {
-    private static final double WARM_MIN = 720;
+    static final double WARM_MIN = 720;
     private static final double AFTER_MIN = 120;
     private static final double LOOK_MIN = 1.0 / 12;
     private static final double FOUND_WITHIN_MIN = 60;
@@ -41,8 +41,13 @@ final class VolumeTrial {
 
     /** Inflows one after the other without a break: a valve that somebody turns. */
     VolumeTrial(SiteModel site, long seed, Part... parts) {
+        this(site, WARM_MIN, seed, parts);
+    }
+
+    /** @param warmMin how long the site has been watched when the first begins, or up to 97 min longer */
+    VolumeTrial(SiteModel site, double warmMin, long seed, Part... parts) {
         this.parts = List.of(parts);
-        this.onsetMin = WARM_MIN + seed * 37 % 97 + 0.4;
+        this.onsetMin = warmMin + seed * 37 % 97 + 0.4;
         List<Action> actions = new ArrayList<>();
         double at = onsetMin;
         for (Part part : parts) {

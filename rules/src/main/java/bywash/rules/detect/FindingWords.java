@@ -1,7 +1,6 @@
 package bywash.rules.detect;
 
 import bywash.rules.detect.FlowFinding.Verdict;
-import bywash.rules.site.Device;
 import bywash.rules.site.Site;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
@@ -14,6 +13,10 @@ import org.jspecify.annotations.Nullable;
 final class FindingWords {
     private static final String OUTSIDE = "outside";
     private static final String UNKNOWN = "unknown";
+    private static final String PUMP_STOPPED = "The pump has stopped: pipes and beds drain back, a bounded rise.";
+    private static final String PUMP_OR_INFLOW =
+            "The level moves as it does when the pump stops and pipes drain back, but no probe tells. Does the pump run? Then"
+                    + " this is water that nobody declared; within minutes the level tells.";
     private static final double SOON_MIN = 30;
     private static final double SURE_SES = 3;
     private static final double CERTAIN_SES = 6;
@@ -21,8 +24,11 @@ final class FindingWords {
 
     private final Site site;
     private final Map<String, VesselFlow> flows;
+    private final boolean pumpTold;
 
-    FindingWords(Site site, Map<String, VesselFlow> flows) {
+    /** @param pumpTold whether a probe tells of the pump */
+    FindingWords(Site site, Map<String, VesselFlow> flows, boolean pumpTold) {
+        this.pumpTold = pumpTold;
         this.site = site;
         this.flows = flows;
     }
@@ -38,14 +44,7 @@ final class FindingWords {
         return switch (verdict) {
             case LEARNING -> still(vessel, verdict, learning(vessel, flow));
             case QUIET -> still(vessel, verdict, "The level does what its known cycles explain.");
-            case DRAIN_DOWN ->
-                still(
-                        vessel,
-                        verdict,
-                        site.probes().stream().anyMatch(p -> p.device() == Device.PUMP)
-                                ? "The pump has stopped: pipes and beds drain back, a bounded rise."
-                                : "A sudden rise that slows down, as when the pump stops and pipes drain back; what runs on"
-                                        + " is taken for an inflow.");
+            case DRAIN_DOWN -> still(vessel, verdict, pumpTold ? PUMP_STOPPED : PUMP_OR_INFLOW);
             case PLANNED, UNPLANNED_INFLOW, UNPLANNED_LOSS, LINE_NOT_SHUT ->
                 moving(vessel, flow, verdict, start, nowMin);
         };

@@ -74,11 +74,11 @@ final class FlowSigns {
         if (pump.watching()) {
             return watched(nowMin, in, out);
         }
-        if (in != null && comes && pump.maybePump(in)) {
+        if (in != null && comes && pump.maybePump(in, views)) {
             pump.watch(nowMin, in, views);
             return watched(nowMin, in, out);
         }
-        if (out != null && goes && pump.maybePump(out)) {
+        if (out != null && goes && pump.maybePump(out, views)) {
             pump.watch(nowMin, out, views);
             return Look.none(Motion.STEADY);
         }
@@ -104,7 +104,7 @@ final class FlowSigns {
     private Look watched(double nowMin, @Nullable Candidate in, @Nullable Candidate out) {
         boolean rises = in != null && (out == null || in.logRatio() > out.logRatio());
         Motion meanwhile = rises ? Motion.DRAINING_BACK : Motion.STEADY;
-        return switch (pump.outcome(nowMin)) {
+        return switch (pump.outcome(nowMin, views)) {
             case WATCHING -> {
                 pump.watchOn(nowMin, views);
                 yield Look.none(meanwhile);

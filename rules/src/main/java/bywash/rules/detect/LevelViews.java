@@ -16,6 +16,8 @@ final class LevelViews {
 
     private static final double LEARNED_WITH_BEDS_MIN = 30;
     private static final double LEARNED_MIN = 5;
+    private static final double LATELY_MIN = 2;
+    private static final int LATELY_SAMPLES = 4;
 
     private final double bedsL;
     private final double everyMin;
@@ -198,6 +200,16 @@ final class LevelViews {
     @Nullable
     Candidate since(double tMin) {
         return glr.near(tMin);
+    }
+
+    /** How fast it rose or fell in the last few samples. */
+    Slope latelyLMin() {
+        return slope(lastMin - StrictMath.max(LATELY_MIN, LATELY_SAMPLES * everyMin), lastMin, true);
+    }
+
+    /** What of a ramp's rate is sure, as of {@link RampGlr#leastRateLMin}. */
+    double leastRateLMin(Candidate c) {
+        return glr.leastRateLMin(c);
     }
 
     /** Starts measuring a rate from this moment. */

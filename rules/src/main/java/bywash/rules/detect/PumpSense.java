@@ -6,17 +6,20 @@ import bywash.rules.detect.RecentVolumes.Point;
 
 /** The pump as one vessel feels it: told by a probe or guessed from the level, and what drains back while it stands. */
 final class PumpSense {
+    private static final double SURE_SIGMAS = 2;
+
     private final boolean told;
     private final boolean mayDrainBack;
     private final boolean siphons;
     private final PumpStop stop;
     private final Standstill standstill = new Standstill();
-    private final PumpGuess guess = new PumpGuess();
+    private final PumpGuess guess;
 
     PumpSense(Pump pump, Hold hold) {
         this.told = pump == Pump.TOLD;
         this.mayDrainBack = pump != Pump.NONE;
         this.siphons = hold.bedsL() > 0;
+        this.guess = new PumpGuess(hold.pipesL());
         this.stop = new PumpStop(hold.bedsL() + hold.pipesL());
     }
 
@@ -76,17 +79,29 @@ final class PumpSense {
     }
 
     /** Whether a flow may be the pump, so that it is watched first: does it slow down? */
-    boolean maybePump(Candidate c) {
-        return !told && mayDrainBack && !siphons && PumpGuess.sudden(c.rateLMin());
+    boolean maybePump(Candidate c, LevelViews views) {
+        if (told || !mayDrainBack || siphons) {
+            return false;
+        }
+        Slope lately = views.latelyLMin();
+        double surely = lately.rateLMin() * StrictMath.signum(c.rateLMin()) - SURE_SIGMAS * lately.seLMin();
+        return PumpGuess.sudden(c.rateLMin()) || surely > 0 && PumpGuess.sudden(surely);
     }
 
     boolean watching() {
         return guess.watching();
     }
 
-    /** Watches a sudden flow from now on. */
+    /** Watches a sudden flow from now on: at the least rate that explains it, and no more than the last samples allow. */
     void watch(double nowMin, Candidate c, LevelViews views) {
-        guess.watch(nowMin, c.rateLMin(), views.mark(views.lastMin()));
+        double least = views.leastRateLMin(c);
+        double sign = StrictMath.signum(least);
+        Slope lately = views.latelyLMin();
+        double most = lately.minutes() > 0
+                ? StrictMath.max(0, sign * lately.rateLMin()) + SURE_SIGMAS * lately.seLMin()
+                : StrictMath.abs(least);
+        double rate = sign * StrictMath.min(StrictMath.abs(least), most);
+        guess.watch(nowMin, rate, views.mark(views.lastMin()), views.recentL());
     }
 
     /** A slope of its own is measured once the sudden flow is long enough ago. */
@@ -96,8 +111,8 @@ final class PumpSense {
         }
     }
 
-    Outcome outcome(double nowMin) {
-        return guess.outcome(nowMin);
+    Outcome outcome(double nowMin, LevelViews views) {
+        return guess.outcome(nowMin, views.recentL(), views.noiseL());
     }
 
     /** The sudden flow is none of the pump's. */

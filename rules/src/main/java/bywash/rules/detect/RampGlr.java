@@ -21,6 +21,11 @@ final class RampGlr {
     private static final double CLIP_SIGMAS = 2.5;
     private static final int BELIEVED = 4;
     private static final int MOST_FITS = 6;
+    /**
+     * Onsets whose log likelihood ratio is at least such a share of the best may as well be the true one: what was clipped at
+     * first and then believed looks like a flow that began later and faster.
+     */
+    private static final double AS_LIKELY = 0.85;
 
     /** One candidate onset. Times in minutes, rates in L/min. */
     static final class Candidate {
@@ -198,6 +203,20 @@ final class RampGlr {
             }
         }
         return best;
+    }
+
+    /**
+     * The least rate, signed, of those that explain what was seen nearly as well as a likeliest one: an earlier onset makes
+     * the same rise of a slower flow.
+     */
+    double leastRateLMin(Candidate likeliest) {
+        double least = likeliest.rateLMin();
+        for (Candidate c : candidates) {
+            double rate = c.rateLMin();
+            boolean asLikely = rate * least > 0 && c.logRatio() > likeliest.logRatio() * AS_LIKELY;
+            least = asLikely && StrictMath.abs(rate) < StrictMath.abs(least) ? rate : least;
+        }
+        return least;
     }
 
     /** The candidate whose onset is nearest to {@code tMin}; null where there is none. */

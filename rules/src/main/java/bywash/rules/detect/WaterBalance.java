@@ -60,7 +60,7 @@ public final class WaterBalance {
                         new VesselFlow(noiseL, sump ? hold : Hold.NONE, every, sump ? pump : Pump.NONE, brimL));
             }
         }
-        this.words = new FindingWords(site, flows);
+        this.words = new FindingWords(site, flows, told);
         this.book = new BalanceBook(flows);
     }
 

@@ -36,6 +36,10 @@ final class SystemRules {
     /** The subject of the alarm about the feed. */
     static final String FEED = "feed";
 
+    private static final String STOPPED = " has stopped; pipes drain back";
+    /** Of a pump that no probe tells of: a slow inflow begins in the same way. */
+    private static final String SEEMS_STOPPED = " seems to have stopped; if it runs, water comes in";
+
     private static final Duration ACT_WITHIN = Duration.ofMinutes(30);
     private static final double LIKELY_ENOUGH = 0.5;
 
@@ -194,12 +198,8 @@ final class SystemRules {
                     case WAITING, SILENT, IMPLAUSIBLE -> false;
                 };
                 if (off || heard) {
-                    set(
-                            monitor.probe().vessel(),
-                            at,
-                            off,
-                            " has stopped; pipes drain back",
-                            "The pump's own state says off.");
+                    String vessel = monitor.probe().vessel();
+                    set(vessel, at, off, "The pump of " + vessel + STOPPED, "The pump's own state says off.");
                 } else {
                     board.unknown(AlarmKind.PUMP_STOPPED, monitor.probe().vessel());
                 }
@@ -208,17 +208,13 @@ final class SystemRules {
         if (!probed) {
             for (Map.Entry<String, FlowFinding> entry : findings.entrySet()) {
                 boolean drains = entry.getValue().verdict() == Verdict.DRAIN_DOWN;
-                String how = " may have stopped: the level rises as when pipes drain back";
-                set(entry.getKey(), at, drains, how, entry.getValue().why());
+                String seems = "The pump of " + entry.getKey() + SEEMS_STOPPED;
+                set(entry.getKey(), at, drains, seems, entry.getValue().why());
             }
         }
     }
 
-    private void set(String vessel, Instant at, boolean stopped, String how, String why) {
-        board.set(
-                AlarmKind.PUMP_STOPPED,
-                vessel,
-                at,
-                stopped ? Condition.of("The pump of " + vessel + how, why, null) : null);
+    private void set(String vessel, Instant at, boolean stopped, String message, String why) {
+        board.set(AlarmKind.PUMP_STOPPED, vessel, at, stopped ? Condition.of(message, why, null) : null);
     }
 }

@@ -7,6 +7,7 @@ import bywash.rules.detect.FlowFinding;
 import bywash.rules.detect.FlowFinding.Verdict;
 import bywash.samples.simulation.Action;
 import bywash.samples.simulation.Chores;
+import bywash.samples.simulation.ProbeModel;
 import bywash.samples.simulation.SiteModel;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,6 +58,46 @@ class PumpStopInflowTest {
         List<Action> actions = List.of(new Action.PumpOff(STOP_MIN, STOP_MIN + 50));
         BalanceSink sink = new BalanceSink(VolumeBenchmark.site(site), actions, seed);
         assertEquals(Double.POSITIVE_INFINITY, found(sink, 140));
+    }
+
+    /** Between two samples a minute apart noise alone may stand still: a slope so short says nothing of a pump. */
+    @ParameterizedTest
+    @CsvSource({
+        "60, 2.5, 7",
+        "60, 2.5, 8",
+        "60, 2.5, 12",
+        "60, 4, 4",
+        "60, 4, 8",
+        "60, 4, 9",
+        "60, 8, 3",
+        "60, 8, 6",
+        "30, 4, 5",
+        "10, 2.5, 5"
+    })
+    void whereNoProbeTellsOfThePumpAnInflowIsNotTakenForAStop(int everyS, double rate, long seed) {
+        SiteModel site = Variants.PLAIN.withPumpProbe(false).withProbe(new ProbeModel(1.5, everyS, 0.1, 0, 0));
+        List<Action> actions = List.of(new Action.InflowIntoSump(STOP_MIN, STOP_MIN + 30, rate, 0.9));
+        BalanceSink sink = new BalanceSink(site, actions, seed);
+        double after = found(sink, 30);
+        assertTrue(after <= 20, "after " + after);
+        sink.to(STOP_MIN + after + 5, 1e18);
+        FlowFinding f = Objects.requireNonNull(sink.finding("sump"));
+        assertEquals(rate * (after + 5), f.volumeL(), 2 * f.volumeSeL() + 2, f.why());
+    }
+
+    /** What slows down is the pump, however seldom the level is heard, and while it is not known that is asked. */
+    @ParameterizedTest
+    @CsvSource({"60, 1.5, 71", "60, 1.5, 72", "30, 1.5, 73", "10, 1.5, 74", "20, 6, 75", "20, 6, 76"})
+    void whereNoProbeTellsOfThePumpAStopIsAskedAboutAndNoInflow(int everyS, double noiseMm, long seed) {
+        SiteModel site = Variants.PLAIN.withPumpProbe(false).withProbe(new ProbeModel(noiseMm, everyS, 0.1, 0, 0));
+        BalanceSink sink = new BalanceSink(site, List.of(new Action.PumpOff(STOP_MIN, STOP_MIN + 50)), seed);
+        boolean asked = false;
+        for (double t = STOP_MIN; t < STOP_MIN + 140; t += 0.25) {
+            sink.to(t, 1e18);
+            asked |= Objects.requireNonNull(sink.finding("sump")).why().contains("Does the pump run?");
+        }
+        assertEquals(List.of(), sink.cries);
+        assertTrue(asked);
     }
 
     /** Slow siphons hold the level now and then as a pump that stands does. */

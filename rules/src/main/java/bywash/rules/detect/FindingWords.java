@@ -149,7 +149,7 @@ final class FindingWords {
             if (reserve.id().equals(vessel.id())) {
                 continue;
             }
-            ReserveEvidence e = ReserveEvidence.of(reserve.id(), flows.get(reserve.id()), flow.onsetMin(), nowMin);
+            ReserveEvidence e = ReserveEvidence.of(reserve.id(), flows.get(reserve.id()), flow, nowMin);
             if (!e.known()) {
                 return new Source(
                         UNKNOWN, "Where it comes from is not known (" + e.words() + "): it counts as mains water.");

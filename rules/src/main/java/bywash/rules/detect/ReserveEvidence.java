@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  */
 record ReserveEvidence(double missingLMin, double seLMin, String words) {
     private static final double BEFORE_MIN = 20;
+    private static final double SURE_SIGMAS = 3;
     private static final double LEAST_MIN = 2;
     private static final double SETTLED_MIN = 1;
     private static final double LEAST_FILL_L_MIN = 0.35;
@@ -23,14 +24,43 @@ record ReserveEvidence(double missingLMin, double seLMin, String words) {
         return Double.isFinite(missingLMin) && Double.isFinite(seLMin);
     }
 
-    static ReserveEvidence of(String reserve, @Nullable VesselFlow flow, double onsetMin, double nowMin) {
+    /** @param into the vessel that the water gets into */
+    static ReserveEvidence of(String reserve, @Nullable VesselFlow flow, VesselFlow into, double nowMin) {
         if (flow == null || flow.motion() == Motion.LEARNING) {
             return new ReserveEvidence(Double.NaN, Double.NaN, reserve + " is not known to hold or to lose water");
+        }
+        double onsetMin = into.onsetMin();
+        PastFlows.Past past = flow.past();
+        if (flow.motion() == Motion.STEADY && past != null && fellMeanwhile(past, onsetMin)) {
+            return fell(reserve, past, into, nowMin);
         }
         Slope now = flow.slope(onsetMin + SETTLED_MIN / 2, nowMin);
         boolean fills =
                 flow.motion() == Motion.IN || now.rateLMin() > LEAST_FILL_L_MIN && now.rateLMin() > 3 * now.seLMin();
         return fills ? filling(reserve, flow, onsetMin, nowMin) : resting(reserve, flow, onsetMin);
+    }
+
+    /** Whether a fall that is over went on for most of the time since an onset. */
+    private static boolean fellMeanwhile(PastFlows.Past past, double onsetMin) {
+        double since = past.untilMin() - onsetMin;
+        return past.litres() < 0 && since > 0 && past.untilMin() - StrictMath.max(past.fromMin(), onsetMin) > since / 2;
+    }
+
+    /**
+     * A reserve that fell until a while ago. Its own level tells the end of a flow from it sooner than that of a vessel with
+     * siphons does: until the water is seen to come on without it, it stays the one that lost it.
+     */
+    private static ReserveEvidence fell(String reserve, PastFlows.Past past, VesselFlow into, double nowMin) {
+        Slope since = into.slope(past.untilMin() + SETTLED_MIN, nowMin);
+        boolean comesOn = since.minutes() >= LEAST_MIN
+                && since.rateLMin() > SURE_SIGMAS * since.seLMin()
+                && since.rateLMin() > into.rateLMin() / 2;
+        double fall = -past.rateLMin();
+        double se = past.seL() / StrictMath.max(1, past.untilMin() - past.fromMin());
+        String fell = Sentence.of("%s fell at %.1f +/- %.1f L/min", reserve, fall, 2 * se);
+        return comesOn
+                ? new ReserveEvidence(Double.NaN, Double.NaN, fell + ", holds now, and still water comes")
+                : new ReserveEvidence(fall, se, fell + Sentence.of(" until %.0f min ago", nowMin - past.untilMin()));
     }
 
     private static ReserveEvidence resting(String reserve, VesselFlow flow, double onsetMin) {

@@ -160,9 +160,12 @@ final class VesselFlow {
     }
 
     private void weigh(double nowMin) {
-        double spread =
-                StrictMath.max(FlowEvidence.STEADY_SD_L_MIN, views.fill().spreadLMin());
-        found.weigh(views.usual(!pump.stands(), spread), views.standingSdLMin(), nowMin);
+        found.weigh(views.usual(!pump.stands(), spreadLMin()), views.standingSdLMin(), nowMin);
+    }
+
+    /** How far the slope of one stretch usually lies from that of another, L/min. */
+    private double spreadLMin() {
+        return StrictMath.max(FlowEvidence.STEADY_SD_L_MIN, views.fill().spreadLMin());
     }
 
     private boolean holding() {
@@ -230,7 +233,7 @@ final class VesselFlow {
 
     /** How fast it rose or fell between two times beyond its usual slope, L/min. */
     Slope slope(double fromMin, double toMin) {
-        return views.slope(fromMin, toMin, !pump.stands());
+        return views.history().slope(fromMin, toMin, views.usual(!pump.stands(), spreadLMin()));
     }
 
     /** The volume from which it rises to its brim: at the top of its swing where siphons move it. */

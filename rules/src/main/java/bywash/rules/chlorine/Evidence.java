@@ -12,8 +12,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Weighs the probes against the residual: how probable each reading is at each residual, as the factor by which it moves the
- * odds that the acute criterion is passed. Words for a factor follow R. E. Kass and A. E. Raftery, 1995: up to 3 hardly
- * tells, up to 20 tells, up to 150 strong, above very strong.
+ * odds that the acute criterion is passed. The steps of the words for a factor are those of R. E. Kass and A. E. Raftery, 1995
+ * (bare mention, positive, strong, very strong): up to 3 hardly tells, up to 20 tells, up to 150 tells much, above very much.
  *
  * <p>The potential answers chlorine as one of {@link ProbeAnswer}; one probe in two hundred is taken as showing something else. The
  * first minutes count less: water mixes and a probe follows within about six minutes. pH and temperature tell how much water of the

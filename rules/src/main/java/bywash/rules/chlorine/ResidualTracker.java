@@ -45,7 +45,7 @@ public final class ResidualTracker {
     private static final double CLIMB_UG_L = 2;
     private static final double CLIMB_SURE = 0.7;
 
-    private static final String UNKNOWN_KIND = "; of unknown kind: mains water until a test shows otherwise";
+    private static final String UNKNOWN_KIND = "; of unknown kind: it counts as mains water until it is tested";
 
     private final Site site;
     private final SystemBalance balance;

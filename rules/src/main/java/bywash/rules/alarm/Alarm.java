@@ -71,13 +71,6 @@ final class Alarm {
         }
     }
 
-    private boolean hidden() {
-        return switch (state) {
-            case SHELVED, SUPPRESSED, OUT_OF_SERVICE -> true;
-            case NORMAL, UNACKNOWLEDGED, ACKNOWLEDGED, RETURNED_UNACKNOWLEDGED -> false;
-        };
-    }
-
     /** Nobody can say whether the condition is true: what stands stays, and its off-delay begins anew when it is known. */
     void unknown() {
         goneSince = null;
@@ -156,10 +149,10 @@ final class Alarm {
      */
     void restore(AlarmMemory memory, Instant now) {
         state = memory.state();
-        if (!hidden() || !memory.incident().isEmpty()) {
+        if (!state.setAside() || !memory.incident().isEmpty()) {
             incident = memory.incident();
         }
-        if (!hidden() || raisedAt == null) {
+        if (!state.setAside() || raisedAt == null) {
             raisedAt = memory.raisedAt();
         }
         announcedAt = memory.announcedAt();

@@ -42,6 +42,14 @@ public enum AlarmState {
         };
     }
 
+    /** Whether an alarm in this state is out of the grower's way: on purpose, for a time, or by design. */
+    public boolean setAside() {
+        return switch (this) {
+            case SHELVED, SUPPRESSED, OUT_OF_SERVICE -> true;
+            case NORMAL, UNACKNOWLEDGED, ACKNOWLEDGED, RETURNED_UNACKNOWLEDGED -> false;
+        };
+    }
+
     public String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }

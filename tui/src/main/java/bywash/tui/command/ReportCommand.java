@@ -180,13 +180,15 @@ final class ReportCommand implements Callable<Integer> {
         to.flush();
     }
 
+    /** Files first: where one cannot be written nothing is printed that would hide it. */
     private void write(Report report) throws Ends {
         boolean jsonOut = options.json != null && options.json.toString().equals("-");
         try {
             if (options.out != null) {
                 Files.writeString(options.out, ReportWriter.markdown(report));
-            } else if (!jsonOut) {
-                print(ReportWriter.markdown(report));
+            }
+            if (options.json != null && !jsonOut) {
+                Files.writeString(options.json, ReportWriter.json(report));
             }
             if (options.csv != null) {
                 int tables = ReportWriter.csv(report, options.csv).size();
@@ -194,8 +196,8 @@ final class ReportCommand implements Callable<Integer> {
             }
             if (jsonOut) {
                 print(ReportWriter.json(report));
-            } else if (options.json != null) {
-                Files.writeString(options.json, ReportWriter.json(report));
+            } else if (options.out == null) {
+                print(ReportWriter.markdown(report));
             }
         } catch (IOException e) {
             throw new Ends(ExitCode.USAGE, "the report cannot be written: " + FileFault.words(e));

@@ -282,4 +282,14 @@ class ReportCommandTest {
         assertEquals(2, run.code());
         assertTrue(run.err().startsWith("the report cannot be written: "), run.err());
     }
+
+    /** A long report on the screen would hide the word that the tables are not there. */
+    @Test
+    void printsNothingWhereAFileCannotBeWritten() throws Exception {
+        Path file = Files.writeString(out.resolve("stands"), "a file where a folder is wanted");
+        Cli run = report("--incident", "latest", "--csv", file.resolve("tables"));
+        assertEquals(2, run.code());
+        assertTrue(run.err().startsWith("the report cannot be written: "), run.err());
+        assertEquals("", run.out());
+    }
 }

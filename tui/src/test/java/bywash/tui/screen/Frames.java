@@ -147,6 +147,16 @@ final class Frames {
         return frame(s.site(), s.probes(), s.vessels(), s.residual(), alarms, null);
     }
 
+    /** The same valve, while two probes are silent by design and an alarm is shelved. */
+    static Frame someSetAside() {
+        Snapshot s = valveOpen().snapshot();
+        List<AlarmView> alarms = new ArrayList<>(s.alarms());
+        alarms.add(alarm(AlarmKind.PROBE_SILENT, "fish-ph", AlarmState.SUPPRESSED, at(-9), "Silent", "", null));
+        alarms.add(alarm(AlarmKind.PROBE_SILENT, "fish-do", AlarmState.SUPPRESSED, at(-9), "Silent", "", null));
+        alarms.add(alarm(AlarmKind.ORP_LOW, "fish-tank", AlarmState.SHELVED, at(-9), "Low", "", null));
+        return frame(s.site(), s.probes(), s.vessels(), s.residual(), alarms, null);
+    }
+
     /** The valve is open and this is what is reckoned of the chlorine. */
     static Frame valveOpen(ResidualEstimate residual) {
         Snapshot s = valveOpen().snapshot();

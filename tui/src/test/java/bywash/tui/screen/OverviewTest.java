@@ -49,9 +49,21 @@ final class OverviewTest {
     @Test
     void aLostFeedIsInTheTopLineAtAnyWidth() {
         for (int width : new int[] {30, 40, 60, 80, 120}) {
-            String top = text(Frames.feedLost(), width, 24).lines().findFirst().orElse("");
+            String top = top(Frames.feedLost(), width);
             assertTrue(top.contains("FEED LOST"), top);
         }
+    }
+
+    @Test
+    void whatIsSetAsideIsCountedApartFromTheAlarmsThatAsk() {
+        assertTrue(top(Frames.valveOpen(), 80).endsWith("3 alarms, 2 to ack"), top(Frames.valveOpen(), 80));
+        assertTrue(
+                top(Frames.someSetAside(), 80).endsWith("3 alarms, 2 to ack, 3 set aside"),
+                top(Frames.someSetAside(), 80));
+    }
+
+    private static String top(Frame frame, int width) {
+        return text(frame, width, 24).lines().findFirst().orElse("");
     }
 
     @Test

@@ -46,7 +46,7 @@ final class TickClock {
         if (from == null) {
             return;
         }
-        long endS = bound.getEpochSecond() + (bound.getNano() > 0 ? 1 : 0);
+        long endS = wholeS(bound);
         while (nextS < endS) {
             out.accept(new EngineEvent.Tick(Instant.ofEpochSecond(nextS)));
             lastTickS = nextS;
@@ -72,7 +72,11 @@ final class TickClock {
     }
 
     private static long multipleFrom(Instant at, long step) {
-        long whole = at.getEpochSecond() + (at.getNano() > 0 ? 1 : 0);
-        return -Math.floorDiv(-whole, step) * step;
+        return -Math.floorDiv(-wholeS(at), step) * step;
+    }
+
+    /** The first whole second that is not before a time. */
+    private static long wholeS(Instant at) {
+        return at.getEpochSecond() + (at.getNano() > 0 ? 1 : 0);
     }
 }

@@ -21,7 +21,8 @@ final class PumpGuess {
     private static final double SURE_LOG_RATIO = 4.6;
 
     private static final double BEYOND_SIGMAS = 6;
-    private static final double SURE_SIGMAS = 2;
+    /** A slope is surely so steep less so many of its standard errors. */
+    static final double SURE_SIGMAS = 2;
 
     private final double pipesL;
     private double suspectMin = Double.NaN;

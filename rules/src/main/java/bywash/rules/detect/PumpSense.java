@@ -6,8 +6,6 @@ import bywash.rules.detect.RecentVolumes.Point;
 
 /** The pump as one vessel feels it: told by a probe or guessed from the level, and what drains back while it stands. */
 final class PumpSense {
-    private static final double SURE_SIGMAS = 2;
-
     private final boolean told;
     private final boolean mayDrainBack;
     private final boolean siphons;
@@ -84,7 +82,7 @@ final class PumpSense {
             return false;
         }
         Slope lately = views.latelyLMin();
-        double surely = lately.rateLMin() * StrictMath.signum(c.rateLMin()) - SURE_SIGMAS * lately.seLMin();
+        double surely = lately.rateLMin() * StrictMath.signum(c.rateLMin()) - PumpGuess.SURE_SIGMAS * lately.seLMin();
         return PumpGuess.sudden(c.rateLMin()) || surely > 0 && PumpGuess.sudden(surely);
     }
 
@@ -98,7 +96,7 @@ final class PumpSense {
         double sign = StrictMath.signum(least);
         Slope lately = views.latelyLMin();
         double most = lately.minutes() > 0
-                ? StrictMath.max(0, sign * lately.rateLMin()) + SURE_SIGMAS * lately.seLMin()
+                ? StrictMath.max(0, sign * lately.rateLMin()) + PumpGuess.SURE_SIGMAS * lately.seLMin()
                 : StrictMath.abs(least);
         double rate = sign * StrictMath.min(StrictMath.abs(least), most);
         guess.watch(nowMin, rate, views.mark(views.lastMin()), views.recentL());

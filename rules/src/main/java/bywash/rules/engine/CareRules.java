@@ -24,7 +24,6 @@ import bywash.rules.response.Readings.ProbeNow;
 import bywash.rules.site.Site;
 import bywash.rules.site.Stocking;
 import bywash.rules.site.SystemVolume;
-import bywash.rules.site.VesselRole;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -61,15 +60,11 @@ final class CareRules {
     void entry(OperatorEntry entry) {
         book.entry(entry);
         lookedAt = null;
-        if (entry instanceof WaterTest test && inSystem(test.vessel())) {
+        if (entry instanceof WaterTest test && !site.isReserve(test.vessel())) {
             tests.add(test.quantity(), test.at(), test.value());
         } else if (entry instanceof Feed meal) {
             feed.add(meal.at(), meal.massG(), meal.proteinFraction());
         }
-    }
-
-    private boolean inSystem(String vessel) {
-        return site.vessel(vessel).map(v -> v.role() != VesselRole.RESERVE).orElse(true);
     }
 
     void transitions(List<AlarmTransition> transitions) {

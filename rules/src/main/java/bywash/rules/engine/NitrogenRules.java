@@ -9,7 +9,6 @@ import bywash.rules.recovery.AmmoniaLevel;
 import bywash.rules.site.Quantity;
 import bywash.rules.site.Site;
 import bywash.rules.site.Stocking;
-import bywash.rules.site.VesselRole;
 import bywash.rules.text.Figures;
 import java.time.Duration;
 import java.time.Instant;
@@ -40,10 +39,7 @@ final class NitrogenRules {
 
     /** A test of system water; a reserve's says nothing of the fish. */
     void test(WaterTest test) {
-        boolean reserve = site.vessel(test.vessel())
-                .map(v -> v.role() == VesselRole.RESERVE)
-                .orElse(false);
-        if (!reserve) {
+        if (!site.isReserve(test.vessel())) {
             byQuantity.put(test.quantity(), test);
         }
     }
@@ -103,18 +99,12 @@ final class NitrogenRules {
         for (ProbeMonitor monitor : monitors) {
             boolean good = monitor.probe().quantity() == quantity
                     && monitor.health(at) == ProbeStatus.Health.GOOD
-                    && !reserve(monitor);
+                    && !site.isReserve(monitor.probe().vessel());
             if (good && (best == null || monitor.probe().vessel().equals(vessel))) {
                 best = monitor;
             }
         }
         return best != null ? best.value() : manual(at, byQuantity.get(quantity.word()));
-    }
-
-    private boolean reserve(ProbeMonitor monitor) {
-        return site.vessel(monitor.probe().vessel())
-                .map(v -> v.role() == VesselRole.RESERVE)
-                .orElse(false);
     }
 
     private static double manual(Instant at, @Nullable WaterTest test) {

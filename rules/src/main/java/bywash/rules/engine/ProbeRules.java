@@ -10,6 +10,7 @@ import bywash.rules.site.Quantity;
 import bywash.rules.site.Stocking;
 import bywash.rules.text.Figures;
 import bywash.rules.text.Names;
+import bywash.rules.text.Spans;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
@@ -92,7 +93,7 @@ final class ProbeRules {
 
     private static Condition silent(ProbeMonitor monitor, Instant at) {
         Instant last = monitor.at();
-        String age = last == null ? "since the watch began" : "for " + Text.span(last, at);
+        String age = last == null ? "since the watch began" : "for " + Spans.of(last, at);
         return Condition.of(
                 "No reading from " + named(monitor.probe()) + " " + age,
                 "A reading is due every " + monitor.probe().every().getSeconds() + " s.",

@@ -17,11 +17,6 @@ final class Text {
         return Math.rint(value * scale) / scale + 0.0;
     }
 
-    /** Such as {@code 45 s}, {@code 12 min}, {@code 3 h 5 min}. */
-    static String span(Instant from, Instant to) {
-        return Spans.of(from, to);
-    }
-
     /** Two spans, the unit once where it is that of both. */
     private static String range(String low, String high) {
         int lowUnit = low.indexOf(' ');
@@ -36,13 +31,13 @@ final class Text {
         double r = Math.abs(rate);
         double error = 2 * Math.max(0, standardError);
         if (!(r > 0) || !(error > 0) || seconds == 0) {
-            return span(from, to);
+            return Spans.of(from, to);
         }
-        String soonest = span(from, from.plusSeconds((long) (seconds * r / (r + error))));
+        String soonest = Spans.of(from, from.plusSeconds((long) (seconds * r / (r + error))));
         if (error >= 0.9 * r) {
-            return span(from, to) + " (" + soonest + " or more)";
+            return Spans.of(from, to) + " (" + soonest + " or more)";
         }
-        String latest = span(from, from.plusSeconds((long) (seconds * r / (r - error))));
-        return span(from, to) + " (" + range(soonest, latest) + ")";
+        String latest = Spans.of(from, from.plusSeconds((long) (seconds * r / (r - error))));
+        return Spans.of(from, to) + " (" + range(soonest, latest) + ")";
     }
 }

@@ -55,6 +55,11 @@ public record Site(
         return Optional.empty();
     }
 
+    /** Whether this is a reserve of the site, whose water stands apart; false for a vessel that the site has not. */
+    public boolean isReserve(String vesselId) {
+        return vessel(vesselId).map(Vessel::role).orElse(null) == VesselRole.RESERVE;
+    }
+
     public Optional<Probe> probe(String id) {
         for (Probe probe : probes) {
             if (probe.id().equals(id)) {

@@ -8,19 +8,14 @@ import bywash.rules.alarm.AlarmView;
 import bywash.rules.event.EngineEvent.ReadingArrived;
 import bywash.rules.event.EngineEvent.Tick;
 import bywash.rules.event.Reading;
-import bywash.rules.site.Disinfectant;
-import bywash.rules.site.Mains;
 import bywash.rules.site.Probe;
 import bywash.rules.site.Quantity;
 import bywash.rules.site.Site;
-import bywash.rules.site.Stocking;
-import bywash.rules.site.Units;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
 import bywash.rules.vessel.Box;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.ZoneOffset;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -65,16 +60,8 @@ final class ImpossibleLevelTest {
     }
 
     private static Site site() {
-        return new Site(
-                "Test",
-                "test",
-                ZoneOffset.UTC,
-                0,
-                Stocking.FISH,
-                Units.METRIC,
-                new Mains(Disinfectant.CHLORINE, 0.9, 7.9, 120, 11),
-                List.of(new Vessel("sump", VesselRole.SUMP, new Box(1200, 800, 700), 650, 650, null)),
-                List.of(new Probe("level", "sump", Quantity.LEVEL, null, Duration.ofSeconds(10))),
-                List.of());
+        return OneProbeSite.of(
+                new Vessel("sump", VesselRole.SUMP, new Box(1200, 800, 700), 650, 650, null),
+                new Probe("level", "sump", Quantity.LEVEL, null, Duration.ofSeconds(10)));
     }
 }

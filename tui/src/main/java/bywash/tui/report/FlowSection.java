@@ -1,7 +1,6 @@
 package bywash.tui.report;
 
 import bywash.rules.chlorine.Litres;
-import bywash.rules.site.VesselRole;
 import bywash.tui.account.FlowRun;
 import bywash.tui.view.DisplayUnits;
 import java.util.ArrayList;
@@ -97,7 +96,7 @@ final class FlowSection implements Section {
         if (!f.in()) {
             return "out";
         }
-        boolean reserve = span.site().vessel(f.vessel()).stream().anyMatch(v -> v.role() == VesselRole.RESERVE);
+        boolean reserve = span.site().isReserve(f.vessel());
         return reserve ? FILLING : f.declared() ? "declared in" : "not declared in";
     }
 

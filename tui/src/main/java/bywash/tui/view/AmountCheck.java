@@ -77,7 +77,7 @@ final class AmountCheck {
             return "reagent \"" + entry.reagent() + "\" is not known; give "
                     + String.join(", ", KnownWords.nearestFirst(entry.reagent(), known));
         }
-        if (site.vessel(entry.vessel()).map(Vessel::role).orElse(VesselRole.SUMP) == VesselRole.RESERVE) {
+        if (site.isReserve(entry.vessel())) {
             return "vessel \"" + entry.vessel() + "\" is a reserve; what goes into one is a batch-treat";
         }
         return entry.massG() > DoseForms.MOST_G

@@ -4,7 +4,6 @@ import bywash.rules.chlorine.ResidualEstimate;
 import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.site.Site;
 import bywash.rules.site.SystemVolume;
-import bywash.rules.site.VesselRole;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -45,16 +44,12 @@ public final class ChlorineText {
     private static String lastTest(Frame frame) {
         Site site = frame.snapshot().site();
         return frame.snapshot().tests().stream()
-                .filter(t -> t.quantity().equals("total-chlorine") && !reserve(site, t.vessel()))
+                .filter(t -> t.quantity().equals("total-chlorine") && !site.isReserve(t.vessel()))
                 .max(Comparator.comparing(WaterTest::at))
                 .map(t -> Words.number(t.value(), 2) + " mg/L in " + t.vessel() + ", "
                         + Words.clock(t.at(), frame.at(), site.timeZone()) + " ("
                         + Words.span(t.at(), frame.at()) + " ago)")
                 .orElse("none of the loop on record");
-    }
-
-    private static boolean reserve(Site site, String vessel) {
-        return site.vessels(VesselRole.RESERVE).stream().anyMatch(v -> v.id().equals(vessel));
     }
 
     private static String water(Frame frame) {

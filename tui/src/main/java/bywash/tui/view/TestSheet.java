@@ -6,7 +6,6 @@ import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.husbandry.tests.TestDue;
 import bywash.rules.husbandry.tests.TestSchedule;
 import bywash.rules.recovery.RecoveryView;
-import bywash.rules.site.VesselRole;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -104,7 +103,7 @@ public final class TestSheet {
     }
 
     private static boolean reserve(Frame frame, String vessel) {
-        return frame.snapshot().site().vessel(vessel).stream().anyMatch(v -> v.role() == VesselRole.RESERVE);
+        return frame.snapshot().site().isReserve(vessel);
     }
 
     private static String words(@Nullable WaterTest test, Frame frame) {

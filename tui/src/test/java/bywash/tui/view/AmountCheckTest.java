@@ -1,40 +1,16 @@
 package bywash.tui.view;
 
+import static bywash.tui.view.Glasshouse.SITE;
+import static bywash.tui.view.Glasshouse.entry;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import bywash.ingest.recording.BrokenEntry;
-import bywash.ingest.recording.EntryJson;
-import bywash.ingest.site.SiteFileReader;
-import bywash.ingest.site.SiteFileResult.Good;
-import bywash.rules.event.OperatorEntry;
-import bywash.rules.site.Site;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** What no form offers is refused from the shell too, with what would be right. */
 final class AmountCheckTest {
-    private static final Site SITE =
-            ((Good) SiteFileReader.read("""
-                    name: A glasshouse
-                    id: glasshouse
-                    time-zone: UTC
-                    elevation: 0 m
-                    stocking: fish
-                    broker: {url: "mqtt://127.0.0.1:1883"}
-                    mains: {disinfectant: none}
-                    vessels:
-                      sump: {role: sump, shape: {kind: box, length: 1 m, width: 1 m, height: 1 m}, overflow: 0.9 m}
-                      reserve: {role: reserve, volume: 900 L, feeds: sump}
-                      fish-tank: {role: fish-tank, volume: 1500 L}
-                    probes:
-                      - {id: sump-level, vessel: sump, quantity: level, topic: a, payload: number, unit: cm, every: 10 s}
-                    """, "glasshouse.yaml")).siteFile().site();
-
-    private static OperatorEntry entry(String fields) throws BrokenEntry {
-        return EntryJson.fromJson(("{'time':'2026-05-04T06:00:00.000Z','operator':" + fields + "}").replace('\'', '"'));
-    }
-
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
             'batch-fill','vessel':'fish-tank','volume':'9 L' | vessel "fish-tank" is no reserve; it has reserve

@@ -1,17 +1,15 @@
 package bywash.tui.view;
 
+import static bywash.tui.view.Glasshouse.SITE;
+import static bywash.tui.view.Glasshouse.entry;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import bywash.ingest.recording.BrokenEntry;
-import bywash.ingest.recording.EntryJson;
-import bywash.ingest.site.SiteFileReader;
-import bywash.ingest.site.SiteFileResult.Good;
 import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.AlarmState;
 import bywash.rules.alarm.AlarmView;
 import bywash.rules.alarm.Priority;
 import bywash.rules.event.OperatorEntry;
-import bywash.rules.site.Site;
 import java.time.Instant;
 import java.util.List;
 import java.util.Map;
@@ -21,28 +19,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** An entry that names what the site does not have is refused with what it has, the likeliest first. */
 final class NameCheckTest {
-    private static final Site SITE =
-            ((Good) SiteFileReader.read("""
-                    name: A glasshouse
-                    id: glasshouse
-                    time-zone: UTC
-                    elevation: 0 m
-                    stocking: fish
-                    broker: {url: "mqtt://127.0.0.1:1883"}
-                    mains: {disinfectant: none}
-                    vessels:
-                      sump: {role: sump, shape: {kind: box, length: 1 m, width: 1 m, height: 1 m}, overflow: 0.9 m}
-                      reserve: {role: reserve, volume: 900 L, feeds: sump}
-                      fish-tank: {role: fish-tank, volume: 1500 L}
-                    probes:
-                      - {id: sump-level, vessel: sump, quantity: level, topic: a, payload: number, unit: cm, every: 10 s}
-                      - {id: fish-do, vessel: fish-tank, quantity: dissolved-oxygen, topic: b, payload: number, unit: mg/L, every: 30 s}
-                    """, "glasshouse.yaml")).siteFile().site();
-
-    private static OperatorEntry entry(String fields) throws BrokenEntry {
-        return EntryJson.fromJson(("{'time':'2026-05-04T06:00:00.000Z','operator':" + fields + "}").replace('\'', '"'));
-    }
-
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
             'top-up-end','vessel':'pond' | vessel "pond" is not in the site file; it has sump, reserve, fish-tank

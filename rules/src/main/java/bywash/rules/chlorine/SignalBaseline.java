@@ -21,7 +21,7 @@ public final class SignalBaseline {
 
     private final double tauS;
     private final double floor;
-    private final ZoneId zone;
+    private final DayClock clock;
     private final double[] offset = new double[24];
     private double dayMean;
     private double mean = Double.NaN;
@@ -38,7 +38,7 @@ public final class SignalBaseline {
     public SignalBaseline(double tauS, double floor, ZoneId zone) {
         this.tauS = tauS;
         this.floor = floor;
-        this.zone = zone;
+        this.clock = new DayClock(zone);
         this.deviation = floor / TO_SD;
     }
 
@@ -73,7 +73,7 @@ public final class SignalBaseline {
     private void learnDay(Instant at, double value, double dt) {
         dayMean += StrictMath.min(1, StrictMath.max(dt / (DAYS_OF_MEAN * DAY_S), dt / learnedS)) * (value - dayMean);
         if (learnedS > DAY_S) {
-            int hour = at.atZone(zone).getHour();
+            int hour = clock.secondOfDay(at) / 3600;
             double days = StrictMath.min(DAYS, StrictMath.floor(learnedS / DAY_S));
             offset[hour] += StrictMath.min(1, dt / 3600 / days) * (value - dayMean - offset[hour]);
         }
@@ -85,7 +85,7 @@ public final class SignalBaseline {
         if (weight == 0) {
             return 0;
         }
-        double hour = at.atZone(zone).toLocalTime().toSecondOfDay() / 3600.0 + 23.5;
+        double hour = clock.secondOfDay(at) / 3600.0 + 23.5;
         int from = (int) hour % 24;
         double share = hour - StrictMath.floor(hour);
         return weight * ((1 - share) * offset[from] + share * offset[(from + 1) % 24]);

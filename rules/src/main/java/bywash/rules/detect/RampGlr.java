@@ -1,7 +1,9 @@
 package bywash.rules.detect;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Iterator;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -62,21 +64,18 @@ final class RampGlr {
 
     private final double walkVarPerMin;
     private final double spacingMin;
-    private final ArrayDeque<Candidate> candidates = new ArrayDeque<>();
+    private final List<Candidate> candidates = new ArrayList<>();
     private double level = Double.NaN;
     private double variance;
     private double lastMin;
     private double nextOnsetMin = Double.NEGATIVE_INFINITY;
     private int clipped;
     private final ArrayDeque<SlopeFit> fits = new ArrayDeque<>();
-    private final Best in = new Best();
-    private final Best out = new Best();
+    /** The likeliest ramps in and out, sought when one is asked for and kept until the sums change. */
+    private @Nullable Candidate in;
 
-    /** The likeliest ramp in one direction, sought when it is asked for and kept until the sums change. */
-    private static final class Best {
-        private @Nullable Candidate candidate;
-        private double standingSdLMin = Double.NaN;
-    }
+    private @Nullable Candidate out;
+    private double soughtWithSdLMin = Double.NaN;
 
     /**
      * @param walkSdPerHourL standard deviation of the level's own random walk over an hour, L
@@ -91,7 +90,7 @@ final class RampGlr {
     void add(double tMin, double volumeL, double noiseVar) {
         changed();
         if (tMin >= nextOnsetMin) {
-            candidates.addLast(new Candidate(tMin));
+            candidates.add(new Candidate(tMin));
             if (candidates.size() > MOST) {
                 thin();
             }
@@ -175,34 +174,34 @@ final class RampGlr {
     }
 
     private void changed() {
-        in.standingSdLMin = Double.NaN;
-        out.standingSdLMin = Double.NaN;
+        soughtWithSdLMin = Double.NaN;
     }
 
     /** The candidate with the greatest likelihood of a ramp in the given direction; null where there is none. */
     @Nullable
     Candidate best(boolean inwards, double standingSdLMin) {
-        Best best = inwards ? in : out;
-        if (best.standingSdLMin != standingSdLMin) {
-            best.candidate = likeliest(inwards, standingSdLMin);
-            best.standingSdLMin = standingSdLMin;
+        if (soughtWithSdLMin != standingSdLMin) {
+            seek(standingSdLMin);
+            soughtWithSdLMin = standingSdLMin;
         }
-        return best.candidate;
+        return inwards ? in : out;
     }
 
-    private @Nullable Candidate likeliest(boolean in, double standingSdLMin) {
-        Candidate best = null;
-        double most = Double.NEGATIVE_INFINITY;
+    private void seek(double standingSdLMin) {
+        in = null;
+        out = null;
+        double mostIn = Double.NEGATIVE_INFINITY;
+        double mostOut = Double.NEGATIVE_INFINITY;
         for (Candidate c : candidates) {
-            if (in ? c.b > 0 : c.b < 0) {
-                double ratio = c.logRatio(standingSdLMin);
-                if (ratio > most) {
-                    best = c;
-                    most = ratio;
-                }
+            double ratio = c.logRatio(standingSdLMin);
+            if (c.b > 0 && ratio > mostIn) {
+                in = c;
+                mostIn = ratio;
+            } else if (c.b < 0 && ratio > mostOut) {
+                out = c;
+                mostOut = ratio;
             }
         }
-        return best;
     }
 
     /**
@@ -242,8 +241,8 @@ final class RampGlr {
             }
             index++;
         }
-        while (!candidates.isEmpty() && candidates.getFirst().onsetMin < lastMin - 240) {
-            candidates.removeFirst();
+        while (!candidates.isEmpty() && candidates.get(0).onsetMin < lastMin - 240) {
+            candidates.remove(0);
         }
     }
 }

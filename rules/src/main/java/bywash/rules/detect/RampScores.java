@@ -9,10 +9,9 @@ final class RampScores {
     private static final int MOST = 32;
 
     private final int size;
-    private final double[] onsetMin = new double[MOST];
-    private final double[] a = new double[MOST];
-    private final double[] b = new double[MOST];
-    private final double[] signature = new double[MOST];
+    private final double[] onsetMin;
+    private final double[] a;
+    private final double[] b;
     /** How far each element of the state has followed each ramp. */
     private final double[][] followed;
 
@@ -21,19 +20,26 @@ final class RampScores {
     /** @param size of the filter's state */
     RampScores(int size) {
         this.size = size;
+        this.onsetMin = new double[MOST];
+        this.a = new double[MOST];
+        this.b = new double[MOST];
         this.followed = new double[size][MOST];
     }
 
-    RampScores copy() {
-        RampScores other = new RampScores(size);
-        System.arraycopy(onsetMin, 0, other.onsetMin, 0, count);
-        System.arraycopy(a, 0, other.a, 0, count);
-        System.arraycopy(b, 0, other.b, 0, count);
+    private RampScores(RampScores o) {
+        this.size = o.size;
+        this.onsetMin = o.onsetMin.clone();
+        this.a = o.a.clone();
+        this.b = o.b.clone();
+        this.followed = new double[size][];
         for (int k = 0; k < size; k++) {
-            System.arraycopy(followed[k], 0, other.followed[k], 0, count);
+            followed[k] = o.followed[k].clone();
         }
-        other.count = count;
-        return other;
+        this.count = o.count;
+    }
+
+    RampScores copy() {
+        return new RampScores(this);
     }
 
     void clear() {
@@ -124,6 +130,7 @@ final class RampScores {
      * and the state moves by {@code gain} of it.
      */
     void innovation(double tMin, int less, double innovation, double variance, double[] gain) {
+        double[] signature = new double[count];
         double[] seen = followed[size - 1];
         for (int i = 0; i < count; i++) {
             signature[i] = tMin - onsetMin[i] - seen[i];

@@ -32,6 +32,10 @@ final class SlowWindow {
     private final double[] earlierL = new double[GROWTH_OVER];
     private int looks;
     private int seen;
+    /** Both as of the last look: they are asked for at each tick. */
+    private double excessL = Double.NaN;
+
+    private double score;
 
     SlowWindow(int length) {
         this.length = length;
@@ -57,6 +61,7 @@ final class SlowWindow {
     void clear() {
         differenceL = Double.NaN;
         java.util.Arrays.fill(earlierL, Double.NaN);
+        judge();
     }
 
     /** Minutes that it weighs. */
@@ -71,9 +76,13 @@ final class SlowWindow {
      * @param unseen those of them that nobody saw; null where all within the span were seen
      */
     void look(double[] ring, boolean @Nullable [] unseen, int count, boolean hold) {
-        if (count < spanMin()) {
-            return;
+        if (count >= spanMin()) {
+            take(ring, unseen, count, hold);
+            judge();
         }
+    }
+
+    private void take(double[] ring, boolean @Nullable [] unseen, int count, boolean hold) {
         earlierL[looks % GROWTH_OVER] = differenceL;
         looks++;
         differenceL = difference(ring, count);
@@ -96,8 +105,10 @@ final class SlowWindow {
 
     private static double mean(double[] ring, int count, double[] weights) {
         double sum = 0;
-        for (int i = 0; i < weights.length; i++) {
-            sum += weights[i] * ring[(count - weights.length + i) % ring.length];
+        int at = (count - weights.length) % ring.length;
+        for (double weight : weights) {
+            sum += weight * ring[at];
+            at = at + 1 == ring.length ? 0 : at + 1;
         }
         return sum;
     }
@@ -124,10 +135,14 @@ final class SlowWindow {
         return StrictMath.sqrt(StrictMath.max(0, squares / n - sum / n * sum / n));
     }
 
+    private void judge() {
+        excessL = differenceL - StrictMath.max(-0.06 * length, StrictMath.min(0.02 * length, driftL));
+        score = Double.isNaN(excessL) || seen < 2 * length ? 0 : StrictMath.abs(excessL) / limit();
+    }
+
     /** How many limits the difference is. */
     double score() {
-        double d = StrictMath.abs(excess());
-        return Double.isNaN(d) || seen < 2 * length ? 0 : d / limit();
+        return score;
     }
 
     /** The least flow that passes the limit so long after it began, L/min; NaN until enough was seen. */
@@ -148,10 +163,6 @@ final class SlowWindow {
         return StrictMath.sqrt(varianceL2);
     }
 
-    private double excess() {
-        return differenceL - StrictMath.max(-0.06 * length, StrictMath.min(0.02 * length, driftL));
-    }
-
     private double limit() {
         double lengths = seen / (double) length;
         double caution = 1 + StrictMath.max(0, TRUSTED_LENGTHS - lengths) * 0.1;
@@ -164,15 +175,14 @@ final class SlowWindow {
      * the beds says for either, as a log likelihood ratio, counts along.
      */
     int sign(double in, double out) {
-        int sign = excess() > 0 ? 1 : -1;
-        double score = score();
+        int sign = sign();
         double own = SIGMAS * SIGMAS / 2;
         return own * score * score + (sign > 0 ? in : out) > own ? sign : 0;
     }
 
     /** Which way the volume moves. */
     int sign() {
-        return excess() > 0 ? 1 : -1;
+        return excessL > 0 ? 1 : -1;
     }
 
     /** Rate that difference and growth show together, L/min: they tell how long ago a ramp began, and so its rate. */

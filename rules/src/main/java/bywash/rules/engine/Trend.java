@@ -13,6 +13,8 @@ final class Trend {
     private final double[] values = new double[SIZE];
     private int count;
     private double perHour = Double.NaN;
+    /** Worked out when it is asked for: of most probes nobody asks at each reading. */
+    private boolean stale;
 
     void add(Instant at, double value) {
         long t = at.toEpochMilli();
@@ -25,11 +27,15 @@ final class Trend {
         if (count == 2 * SIZE) {
             count = SIZE;
         }
-        perHour = slope();
+        stale = true;
     }
 
     /** Units an hour; NaN with fewer than ten points in the window. */
     double perHour() {
+        if (stale) {
+            perHour = slope();
+            stale = false;
+        }
         return perHour;
     }
 

@@ -4,6 +4,8 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.SerializableString;
+import com.fasterxml.jackson.core.io.SerializedString;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -13,6 +15,7 @@ import java.util.Base64;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,6 +25,11 @@ import org.jspecify.annotations.Nullable;
 final class LineParser {
     private static final String MESSAGE_RIGHT = "an object with time, topic and payload, or with time and operator";
     private static final byte[] NOTHING = {};
+
+    /** As {@link RecordingWriter} has them. */
+    private static final List<SerializableString> USUAL = Stream.of("time", "topic", "payload", "qos", "retain")
+            .<SerializableString>map(SerializedString::new)
+            .toList();
 
     private @Nullable String time;
     private @Nullable String topic;
@@ -41,8 +49,10 @@ final class LineParser {
             if (p.nextToken() != JsonToken.START_OBJECT) {
                 throw new BrokenEntry("the line is not a JSON object", MESSAGE_RIGHT);
             }
-            for (String key = p.nextFieldName(); key != null; key = p.nextFieldName()) {
+            int next = 0;
+            for (String key = key(p, next); key != null; key = key(p, next)) {
                 field(p, key);
+                next = Math.min(next + 1, USUAL.size() - 1);
             }
             if (p.nextToken() != null) {
                 throw new BrokenEntry("something follows the object", "one object a line");
@@ -53,6 +63,14 @@ final class LineParser {
             throw new BrokenEntry("not UTF-8 text: " + JsonLines.shown(String.valueOf(e.getMessage())), MESSAGE_RIGHT);
         }
         return line();
+    }
+
+    /** The next key; null after the last. Keys in the usual order are told by their bytes, without being read. */
+    private static @Nullable String key(JsonParser p, int next) throws IOException {
+        SerializableString usual = USUAL.get(next);
+        return p.nextFieldName(usual)
+                ? usual.getValue()
+                : p.currentToken() == JsonToken.FIELD_NAME ? p.currentName() : null;
     }
 
     private void field(JsonParser p, String key) throws IOException, BrokenEntry {

@@ -96,6 +96,7 @@ final class BedBook {
         }
         atMin = t;
         prune();
+        guesses.forEach(BedFilter::tellRamps);
     }
 
     /** Some bed began to drain about here. */

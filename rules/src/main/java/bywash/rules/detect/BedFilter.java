@@ -1,5 +1,7 @@
 package bywash.rules.detect;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * One guess at which bed drained when, and what follows from it: a Kalman filter over what each bed holds, the flow that
  * fills it, and the sum of sump and beds, which only water from outside can change.
@@ -31,17 +33,23 @@ final class BedFilter {
     private final int[] drains;
     double logLikelihood;
     double misfit = 1;
-    private double[] x;
-    private double[][] p;
-    private RampScores ramps;
+    private final double[] x;
+    /** Covariance of the state, row by row. */
+    private final double[] p;
+
+    private final RampScores ramps;
     private double nextOnsetMin;
+    private @Nullable Seen seen;
+
+    /** What a volume told that the ramps are still to be told. */
+    private record Seen(double tMin, double innovation, double variance, double[] gain) {}
 
     /** The start: nothing known but the flow of the pump and the sump's level. */
     BedFilter(int beds, double pumpLMin, double sumpL) {
         this.beds = beds;
         this.n = 2 * beds + 1;
         this.x = new double[n];
-        this.p = new double[n][n];
+        this.p = new double[n * n];
         this.ramps = new RampScores(n);
         this.drainedMin = new double[beds];
         this.tripL = new double[beds];
@@ -49,7 +57,7 @@ final class BedFilter {
         this.drains = new int[beds];
         for (int i = 0; i < beds; i++) {
             x[i] = FIRST_TRIP_L / 2;
-            p[i][i] = 26 * 26;
+            p[at(i, i)] = 26 * 26;
             x[beds + i] = pumpLMin / beds;
             drainedMin[i] = Double.NEGATIVE_INFINITY;
             tripL[i] = FIRST_TRIP_L;
@@ -58,21 +66,18 @@ final class BedFilter {
         double share = 0.3 * pumpLMin / beds;
         for (int i = 0; i < beds; i++) {
             for (int j = 0; j < beds; j++) {
-                p[beds + i][beds + j] = share * share * ((i == j ? 1 : 0) - 0.98 / beds);
+                p[at(beds + i, beds + j)] = share * share * ((i == j ? 1 : 0) - 0.98 / beds);
             }
         }
         x[n - 1] = sumpL + FIRST_TRIP_L / 2 * beds;
-        p[n - 1][n - 1] = 100 * 100;
+        p[at(n - 1, n - 1)] = 100 * 100;
     }
 
     private BedFilter(BedFilter o) {
         this.beds = o.beds;
         this.n = o.n;
         this.x = o.x.clone();
-        this.p = new double[n][];
-        for (int i = 0; i < n; i++) {
-            p[i] = o.p[i].clone();
-        }
+        this.p = o.p.clone();
         this.ramps = o.ramps.copy();
         this.drainedMin = o.drainedMin.clone();
         this.tripL = o.tripL.clone();
@@ -83,6 +88,11 @@ final class BedFilter {
         this.nextOnsetMin = o.nextOnsetMin;
     }
 
+    private int at(int row, int column) {
+        return row * n + column;
+    }
+
+    /** A copy; this one must not change from here on. */
     BedFilter copy() {
         return new BedFilter(this);
     }
@@ -100,9 +110,9 @@ final class BedFilter {
         for (int i = 0; i < beds; i++) {
             x[i] += x[beds + i] * minutes;
             addRow(i, beds + i, minutes);
-            p[beds + i][beds + i] += FLOW_WALK_VAR * minutes;
+            p[at(beds + i, beds + i)] += FLOW_WALK_VAR * minutes;
         }
-        p[n - 1][n - 1] += TOTAL_WALK_VAR * minutes;
+        p[at(n - 1, n - 1)] += TOTAL_WALK_VAR * minutes;
         for (int i = 0; i < beds; i++) {
             ramps.adds(i, beds + i, minutes);
         }
@@ -110,16 +120,16 @@ final class BedFilter {
 
     private void addRow(int to, int from, double times) {
         for (int j = 0; j < n; j++) {
-            p[to][j] += times * p[from][j];
+            p[at(to, j)] += times * p[at(from, j)];
         }
         for (int i = 0; i < n; i++) {
-            p[i][to] += times * p[i][from];
+            p[at(i, to)] += times * p[at(i, from)];
         }
     }
 
     /** The total may have changed by any amount; ramps start anew. */
     void loosenTotal() {
-        p[n - 1][n - 1] += 300 * 300;
+        p[at(n - 1, n - 1)] += 300 * 300;
         ramps.clear();
     }
 
@@ -127,20 +137,20 @@ final class BedFilter {
     void loosenBeds() {
         loosenTotal();
         for (int i = 0; i < beds; i++) {
-            p[i][i] += 30 * 30;
+            p[at(i, i)] += 30 * 30;
         }
     }
 
     /** Log likelihood that bed {@code i} trips with what it holds now. */
     double tripLog(int i) {
-        double var = tripVar[i] + p[i][i];
+        double var = tripVar[i] + p[at(i, i)];
         double miss = x[i] - tripL[i];
         return -0.5 * miss * miss / var - 0.5 * StrictMath.log(var);
     }
 
     /** Log likelihood that bed {@code i} has not tripped yet. */
     double fullLog(int i) {
-        double over = (x[i] - tripL[i]) / StrictMath.sqrt(tripVar[i] + p[i][i]);
+        double over = (x[i] - tripL[i]) / StrictMath.sqrt(tripVar[i] + p[at(i, i)]);
         return over > 0 ? -0.5 * over * over - 0.7 * over : 0;
     }
 
@@ -151,24 +161,24 @@ final class BedFilter {
         double flow = x[beds + i];
         x[i] = RESIDUE_L + flow * agoMin;
         for (int j = 0; j < n; j++) {
-            p[i][j] = agoMin * p[beds + i][j];
+            p[at(i, j)] = agoMin * p[at(beds + i, j)];
         }
         for (int j = 0; j < n; j++) {
-            p[j][i] = agoMin * p[j][beds + i];
+            p[at(j, i)] = agoMin * p[at(j, beds + i)];
         }
         double sd = StrictMath.sqrt(END_SD_MIN * END_SD_MIN + sdMin * sdMin);
-        p[i][i] = agoMin * agoMin * p[beds + i][beds + i] + RESIDUE_VAR + flow * flow * sd * sd;
+        p[at(i, i)] = agoMin * agoMin * p[at(beds + i, beds + i)] + RESIDUE_VAR + flow * flow * sd * sd;
         ramps.becomes(i, beds + i, agoMin);
     }
 
     private void learnTrip(int i) {
         drains[i]++;
-        double var = p[i][i] + LEAST_TRIP_SD * LEAST_TRIP_SD;
-        double gain = StrictMath.max(0.08, 1.0 / (drains[i] + 1)) * tripVar[i] / (tripVar[i] + p[i][i]);
+        double var = p[at(i, i)] + LEAST_TRIP_SD * LEAST_TRIP_SD;
+        double gain = StrictMath.max(0.08, 1.0 / (drains[i] + 1)) * tripVar[i] / (tripVar[i] + p[at(i, i)]);
         double miss = x[i] - tripL[i];
         tripL[i] = StrictMath.max(LEAST_TRIP_L, StrictMath.min(MOST_TRIP_L, tripL[i] + gain * miss));
         double seen = StrictMath.max(LEAST_TRIP_SD * LEAST_TRIP_SD, miss * miss);
-        tripVar[i] += gain * (StrictMath.min(seen, 4 * tripVar[i]) - tripVar[i]) * (p[i][i] < var ? 1 : 0.5);
+        tripVar[i] += gain * (StrictMath.min(seen, 4 * tripVar[i]) - tripVar[i]) * (p[at(i, i)] < var ? 1 : 0.5);
         tripVar[i] = StrictMath.max(LEAST_TRIP_SD * LEAST_TRIP_SD, tripVar[i]);
     }
 
@@ -176,9 +186,9 @@ final class BedFilter {
     void observe(double tMin, double sumpL, double variance) {
         double[] ph = new double[n];
         for (int i = 0; i < n; i++) {
-            double sum = p[i][n - 1];
+            double sum = p[at(i, n - 1)];
             for (int j = 0; j < beds; j++) {
-                sum -= p[i][j];
+                sum -= p[at(i, j)];
             }
             ph[i] = sum;
         }
@@ -197,25 +207,34 @@ final class BedFilter {
         for (int i = 0; i < n; i++) {
             gain[i] = ph[i] / used;
         }
-        ramps.innovation(tMin, beds, innovation, used, gain);
+        seen = new Seen(tMin, innovation, used, gain);
         for (int i = 0; i < n; i++) {
             x[i] += gain[i] * innovation;
         }
         for (int i = 0; i < n; i++) {
-            double[] row = p[i];
             for (int j = 0; j < n; j++) {
-                row[j] -= ph[i] * ph[j] / used;
+                p[at(i, j)] -= ph[i] * ph[j] / used;
             }
         }
-        if (tMin >= nextOnsetMin) {
-            ramps.begin(tMin);
-            nextOnsetMin = tMin + SPACING_MIN;
+    }
+
+    /** Tells the ramps of the last volume: of a guess that is worth it. */
+    void tellRamps() {
+        Seen last = seen;
+        if (last == null) {
+            return;
+        }
+        seen = null;
+        ramps.innovation(last.tMin(), beds, last.innovation(), last.variance(), last.gain());
+        if (last.tMin() >= nextOnsetMin) {
+            ramps.begin(last.tMin());
+            nextOnsetMin = last.tMin() + SPACING_MIN;
         }
     }
 
     /** Standard error of the total, L. */
     double totalSe() {
-        return StrictMath.sqrt(StrictMath.max(0, p[n - 1][n - 1]));
+        return StrictMath.sqrt(StrictMath.max(0, p[at(n - 1, n - 1)]));
     }
 
     double totalL() {

@@ -111,8 +111,9 @@ final class RampGlr {
         innovation = believed(innovation, StrictMath.sqrt(spread));
         level += gain * innovation;
         variance *= 1 - gain;
+        double weight = 1 / spread;
         for (Candidate c : candidates) {
-            score(c, tMin, innovation, spread, gain);
+            score(c, tMin, innovation, weight, gain);
         }
     }
 
@@ -128,11 +129,12 @@ final class RampGlr {
         return StrictMath.abs(clipped) > BELIEVED ? innovation : side * clip;
     }
 
-    private static void score(Candidate c, double tMin, double innovation, double spread, double gain) {
+    private static void score(Candidate c, double tMin, double innovation, double weight, double gain) {
         double signature = tMin - c.onsetMin - c.response;
+        double share = signature * weight;
         c.response += gain * signature;
-        c.a += signature * signature / spread;
-        c.b += signature * innovation / spread;
+        c.a += signature * share;
+        c.b += innovation * share;
     }
 
     private void start(double tMin, double volumeL, double noiseVar) {

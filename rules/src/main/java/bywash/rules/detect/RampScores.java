@@ -1,21 +1,32 @@
 package bywash.rules.detect;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * Scores of ramps of unknown onset in the innovations of a linear filter: for each onset how far the filter's own state
  * has followed a unit ramp, and the sums A and B of {@link RampGlr}. Kept by element of the state, since each change of the
  * state moves all ramps alike.
+ *
+ * <p>Most copies are dropped before anybody asks them: a copy shares the sums of its original, which must not change any
+ * more, and the moves of its state wait until it is asked.
  */
 final class RampScores {
     private static final int MOST = 32;
 
     private final int size;
-    private final double[] onsetMin;
-    private final double[] a;
-    private final double[] b;
+    private double[] onsetMin;
+    private double[] a;
+    private double[] b;
     /** How far each element of the state has followed each ramp. */
-    private final double[][] followed;
+    private double[][] followed;
 
     private int count;
+    private boolean shared;
+    private List<Move> waiting = List.of();
+
+    /** What an element of the state becomes: what it is, or nothing, and so many times another. */
+    private record Move(int to, int from, double times, boolean adds) {}
 
     /** @param size of the filter's state */
     RampScores(int size) {
@@ -28,21 +39,52 @@ final class RampScores {
 
     private RampScores(RampScores o) {
         this.size = o.size;
-        this.onsetMin = o.onsetMin.clone();
-        this.a = o.a.clone();
-        this.b = o.b.clone();
-        this.followed = new double[size][];
-        for (int k = 0; k < size; k++) {
-            followed[k] = o.followed[k].clone();
-        }
+        this.onsetMin = o.onsetMin;
+        this.a = o.a;
+        this.b = o.b;
+        this.followed = o.followed;
         this.count = o.count;
+        this.shared = true;
     }
 
+    /** A copy; this one must not change from here on. */
     RampScores copy() {
+        own();
         return new RampScores(this);
     }
 
+    private void own() {
+        if (!shared) {
+            return;
+        }
+        shared = false;
+        onsetMin = onsetMin.clone();
+        a = a.clone();
+        b = b.clone();
+        double[][] original = followed;
+        followed = new double[size][];
+        for (int k = 0; k < size; k++) {
+            followed[k] = original[k].clone();
+        }
+        for (Move move : waiting) {
+            if (move.adds()) {
+                adds(move.to(), move.from(), move.times());
+            } else {
+                becomes(move.to(), move.from(), move.times());
+            }
+        }
+        waiting = List.of();
+    }
+
+    private void wait(Move move) {
+        if (waiting.isEmpty()) {
+            waiting = new ArrayList<>();
+        }
+        waiting.add(move);
+    }
+
     void clear() {
+        own();
         count = 0;
     }
 
@@ -52,6 +94,10 @@ final class RampScores {
 
     /** Element {@code to} of the state grows by so many times element {@code from}. */
     void adds(int to, int from, double times) {
+        if (shared) {
+            wait(new Move(to, from, times, true));
+            return;
+        }
         double[] t = followed[to];
         double[] f = followed[from];
         for (int i = 0; i < count; i++) {
@@ -61,6 +107,10 @@ final class RampScores {
 
     /** Element {@code to} of the state becomes so many times element {@code from}. */
     void becomes(int to, int from, double times) {
+        if (shared) {
+            wait(new Move(to, from, times, false));
+            return;
+        }
         double[] t = followed[to];
         double[] f = followed[from];
         for (int i = 0; i < count; i++) {
@@ -96,6 +146,7 @@ final class RampScores {
 
     /** A new onset. */
     void begin(double tMin) {
+        own();
         if (count == MOST) {
             thin();
         }
@@ -130,7 +181,9 @@ final class RampScores {
      * and the state moves by {@code gain} of it.
      */
     void innovation(double tMin, int less, double innovation, double variance, double[] gain) {
+        own();
         double[] signature = new double[count];
+        double weight = 1 / variance;
         double[] seen = followed[size - 1];
         for (int i = 0; i < count; i++) {
             signature[i] = tMin - onsetMin[i] - seen[i];
@@ -142,8 +195,9 @@ final class RampScores {
             }
         }
         for (int i = 0; i < count; i++) {
-            a[i] += signature[i] * signature[i] / variance;
-            b[i] += signature[i] * innovation / variance;
+            double share = signature[i] * weight;
+            a[i] += signature[i] * share;
+            b[i] += innovation * share;
         }
         for (int k = 0; k < size; k++) {
             double[] element = followed[k];

@@ -22,7 +22,6 @@ import bywash.rules.response.IncidentSummary;
 import bywash.rules.response.Readings;
 import bywash.rules.response.Readings.ProbeNow;
 import bywash.rules.site.Site;
-import bywash.rules.site.Stocking;
 import bywash.rules.site.SystemVolume;
 import java.time.Duration;
 import java.time.Instant;
@@ -185,7 +184,7 @@ final class CareRules {
     }
 
     /** Probes as the sheets take them. */
-    static List<ProbeNow> probes(Collection<ProbeMonitor> monitors, Bands bands, Stocking stocking, Instant at) {
+    static List<ProbeNow> probes(Collection<ProbeMonitor> monitors, Instant at) {
         return monitors.stream()
                 .map(m -> new ProbeNow(
                         m.probe().id(),
@@ -193,7 +192,7 @@ final class CareRules {
                         m.probe().quantity(),
                         m.value(),
                         m.health(at) == ProbeStatus.Health.GOOD,
-                        bands.of(m.probe(), stocking)))
+                        m.band()))
                 .toList();
     }
 

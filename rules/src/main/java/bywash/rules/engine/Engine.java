@@ -78,7 +78,7 @@ public final class Engine {
         this.residual = new ResidualTracker(site);
         this.suppression = new Suppression(site, board);
         this.bands = new Bands(site);
-        this.probeRules = new ProbeRules(bands, board);
+        this.probeRules = new ProbeRules(board);
         this.flowRules = new FlowRules(board, new Brought(site.mains(), residual));
         this.systemRules = new SystemRules(site, board, balance, residual);
         this.nitrogenRules = new NitrogenRules(site, board);
@@ -94,6 +94,7 @@ public final class Engine {
                 levels.putIfAbsent(probe.vessel(), monitor);
             }
         }
+        bands();
     }
 
     /** Takes one event and returns the alarm transitions it caused, in order. */
@@ -143,10 +144,15 @@ public final class Engine {
     private void fish() {
         List<Species> species = season.species();
         bands.fish(species);
+        bands();
         SpeciesLimits limits = SpeciesLimits.of(species);
         residual.criteria(limits.acuteUgL(), limits.chronicUgL());
         systemRules.limits(limits);
         nitrogenRules.limits(limits);
+    }
+
+    private void bands() {
+        monitors.values().forEach(monitor -> monitor.band(bands.of(monitor.probe(), stocking)));
     }
 
     private void refused(ReadingRefused refused) {
@@ -193,8 +199,9 @@ public final class Engine {
         balance.tick(now);
         for (ProbeMonitor monitor : monitors.values()) {
             monitor.tick(now);
-            probeRules.tick(monitor, now, stocking);
-            residual.signals().stuck(monitor.probe().id(), monitor.health(now) == ProbeStatus.Health.STUCK);
+            ProbeStatus.Health health = monitor.health(now);
+            probeRules.tick(monitor, health, now);
+            residual.signals().stuck(monitor.probe().id(), health == ProbeStatus.Health.STUCK);
         }
         Map<String, FlowFinding> findings = new LinkedHashMap<>();
         for (Vessel vessel : site.vessels()) {
@@ -211,7 +218,7 @@ public final class Engine {
         careRules.tick(
                 now,
                 findings.values(),
-                careRules.standing() ? CareRules.probes(monitors.values(), bands, stocking, now) : List.of(),
+                careRules.standing() ? CareRules.probes(monitors.values(), now) : List.of(),
                 volume);
         suppression.tick(now);
         board.tick(now);
@@ -310,7 +317,7 @@ public final class Engine {
         List<ProbeStatus> probes = new ArrayList<>();
         for (ProbeMonitor monitor : monitors.values()) {
             String suspect = at == null ? "" : season.suspect(monitor.probe().id(), at);
-            probes.add(monitor.status(at, bands.of(monitor.probe(), stocking), suspect));
+            probes.add(monitor.status(at, suspect));
         }
         List<VesselStatus> vessels = new ArrayList<>();
         for (Vessel vessel : site.vessels()) {

@@ -33,6 +33,7 @@ final class ProbeMonitor {
     private int refusedInARow;
     private boolean handled;
     private String refusal = "";
+    private @Nullable Band band;
 
     /** @param vessel that it reads; null where the site has none of that name */
     ProbeMonitor(Probe probe, @Nullable Vessel vessel) {
@@ -57,6 +58,16 @@ final class ProbeMonitor {
 
     String refusal() {
         return refusal;
+    }
+
+    /** The good band from here on; null for none. */
+    void band(@Nullable Band good) {
+        band = good;
+    }
+
+    @Nullable
+    Band band() {
+        return band;
     }
 
     /** Takes a reading; false when it is not possible and was refused. */
@@ -157,7 +168,7 @@ final class ProbeMonitor {
         return forty.compareTo(byQuantity) > 0 ? forty : byQuantity;
     }
 
-    ProbeStatus status(@Nullable Instant now, @Nullable Band band, String suspect) {
+    ProbeStatus status(@Nullable Instant now, String suspect) {
         Health health = now == null ? Health.WAITING : health(now);
         double perHour = probe.quantity() == Quantity.STATE ? Double.NaN : trend.perHour();
         return new ProbeStatus(probe, value, at, health, band, perHour, suspect);

@@ -7,7 +7,6 @@ import bywash.rules.engine.ProbeStatus.Health;
 import bywash.rules.site.Band;
 import bywash.rules.site.Probe;
 import bywash.rules.site.Quantity;
-import bywash.rules.site.Stocking;
 import bywash.rules.text.Figures;
 import bywash.rules.text.Names;
 import bywash.rules.text.Spans;
@@ -22,19 +21,16 @@ final class ProbeRules {
     /** Change that counts as a swing, Cel an hour. Common practice, no source. */
     private static final double SWING_C_PER_HOUR = 2.0;
 
-    private final Bands bands;
     private final AlarmBoard board;
 
-    ProbeRules(Bands bands, AlarmBoard board) {
-        this.bands = bands;
+    ProbeRules(AlarmBoard board) {
         this.board = board;
     }
 
-    void tick(ProbeMonitor monitor, Instant at, Stocking stocking) {
-        Health health = monitor.health(at);
+    void tick(ProbeMonitor monitor, Health health, Instant at) {
         health(monitor, health, at);
         if (health == Health.GOOD || health == Health.STUCK) {
-            limits(monitor, at, bands.of(monitor.probe(), stocking));
+            limits(monitor, at, monitor.band());
         } else {
             limited(monitor.probe().quantity())
                     .forEach(kind -> board.unknown(kind, monitor.probe().vessel()));

@@ -4,9 +4,7 @@ import bywash.ingest.recording.RecordedLine;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.site.Probe;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.sql.Connection;
 import java.sql.SQLException;
 import java.time.Duration;
 import java.time.Instant;
@@ -14,7 +12,6 @@ import java.time.InstantSource;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -29,21 +26,12 @@ public final class Journal implements AutoCloseable, MinuteArchive {
 
     private static final Duration MOST_AHEAD = Duration.ofDays(1);
 
-    private final @Nullable JournalFile file;
+    private final OpenJournal open;
     private final InstantSource clock;
-    private @Nullable JournalStore store;
-    private JournalState state = JournalState.GOOD;
-    private int begunAnew;
-    /** A damaged file out of which nothing has been taken over yet. */
-    private @Nullable Path unsaved;
-    /** Whether the last attempt came so far as to have the file open. */
-    private boolean reached;
-
-    private long mostPages;
     private volatile long kept;
 
-    private Journal(@Nullable JournalFile file, InstantSource clock) {
-        this.file = file;
+    private Journal(OpenJournal open, InstantSource clock) {
+        this.open = open;
         this.clock = clock;
     }
 
@@ -68,28 +56,25 @@ public final class Journal implements AutoCloseable, MinuteArchive {
      * @throws JournalInUse where another watch writes it
      */
     public static Journal open(Path dir, String siteId, InstantSource clock) throws JournalInUse {
-        JournalFile file;
         try {
-            file = JournalFile.lock(dir, siteId);
+            OpenJournal open = new OpenJournal(JournalFile.lock(dir, siteId), clock);
+            open.attempt(s -> {});
+            return new Journal(open, clock);
         } catch (JournalInUse e) {
             throw e;
         } catch (IOException e) {
-            Journal none = new Journal(null, clock);
-            none.state = JournalState.noFolder(dir, e);
-            return none;
+            return new Journal(OpenJournal.none(clock, JournalState.noFolder(dir, e)), clock);
         }
-        Journal journal = new Journal(file, clock);
-        journal.attempt(s -> {});
-        return journal;
     }
 
+    /** How it stands: whether it keeps what it is given, and if not why. */
     public JournalState state() {
-        return state;
+        return open.state();
     }
 
     /** How often a damaged file was set aside and a new one begun: what stands only in memory should be kept once more. */
     public int begunAnew() {
-        return begunAnew;
+        return open.begunAnew();
     }
 
     /** Messages, entries, states, transitions and rollups kept since it was opened. */
@@ -106,10 +91,10 @@ public final class Journal implements AutoCloseable, MinuteArchive {
         if (all.isEmpty()) {
             return true;
         }
-        boolean good = attempt(s -> {
+        boolean good = open.attempt(s -> {
             s.write(all);
-            if (file != null && all.stream().anyMatch(Writing::durable)) {
-                file.note(new LastKept(s.last(), clock.instant()));
+            if (all.stream().anyMatch(Writing::durable)) {
+                open.noteLast(s);
             }
         });
         if (good) {
@@ -140,7 +125,7 @@ public final class Journal implements AutoCloseable, MinuteArchive {
 
     /** The watch has come so far, though nothing came in. */
     public boolean alive(Instant at) {
-        return attempt(s -> s.alive(at));
+        return open.attempt(s -> s.alive(at));
     }
 
     /** A minute that is there already is replaced. */
@@ -157,7 +142,7 @@ public final class Journal implements AutoCloseable, MinuteArchive {
     public int replay(Instant from, Consumer<RecordedLine> to) {
         Instant end = clock.instant().plus(MOST_AHEAD);
         long[] come = {0};
-        return read(
+        return open.read(
                 0,
                 s -> s.read(r -> r.lines(from, end, come[0], (seq, line) -> {
                     come[0] = seq; // where the file turns out to be damaged we go on behind it in the new one
@@ -167,27 +152,27 @@ public final class Journal implements AutoCloseable, MinuteArchive {
 
     @Override
     public List<Kept> keptBefore(Instant before) {
-        return read(List.of(), s -> s.readMinutes(m -> m.keptBefore(before)));
+        return open.read(List.of(), s -> s.readMinutes(m -> m.keptBefore(before)));
     }
 
     @Override
     public Optional<Instant> firstMinute(Probe probe) {
-        return read(Optional.empty(), s -> s.readMinutes(m -> Optional.ofNullable(m.firstMinute(probe))));
+        return open.read(Optional.empty(), s -> s.readMinutes(m -> Optional.ofNullable(m.firstMinute(probe))));
     }
 
     @Override
     public Optional<Rollup> lastMinute(Probe probe, Instant from, Instant to) {
-        return read(Optional.empty(), s -> s.readMinutes(m -> Optional.ofNullable(m.lastMinute(probe, from, to))));
+        return open.read(Optional.empty(), s -> s.readMinutes(m -> Optional.ofNullable(m.lastMinute(probe, from, to))));
     }
 
     @Override
     public Optional<Rollup> sum(Probe probe, Instant from, Instant to) {
-        return read(Optional.empty(), s -> s.readMinutes(m -> Optional.ofNullable(m.sum(probe, from, to))));
+        return open.read(Optional.empty(), s -> s.readMinutes(m -> Optional.ofNullable(m.sum(probe, from, to))));
     }
 
     @Override
     public void each(Probe probe, Instant from, Instant to, Consumer<Rollup> sink) {
-        read(
+        open.read(
                 0,
                 s -> s.readMinutes(m -> {
                     m.each(probe, from, to, sink);
@@ -197,7 +182,7 @@ public final class Journal implements AutoCloseable, MinuteArchive {
 
     /** What was last kept of each alarm, by kind and subject. */
     public List<String> alarms() {
-        return read(List.of(), s -> s.read(JournalReads::alarms));
+        return open.read(List.of(), s -> s.read(JournalReads::alarms));
     }
 
     /**
@@ -206,37 +191,38 @@ public final class Journal implements AutoCloseable, MinuteArchive {
      * @param to is told their alarm lines, and all entries from the first of these on
      */
     public List<KeptIncident> incidents(int most, Story to) {
-        return read(List.of(), s -> s.readIncidents(r -> r.newest(most, to)));
+        return open.read(List.of(), s -> s.readIncidents(r -> r.newest(most, to)));
     }
 
     /** What was last known of chlorine at or before a time; empty where nothing is kept of it. */
     public Optional<KeptChlorine> chlorine(Instant upTo) {
-        return read(Optional.empty(), s -> s.read(r -> Optional.ofNullable(r.chlorine(upTo))));
+        return open.read(Optional.empty(), s -> s.read(r -> Optional.ofNullable(r.chlorine(upTo))));
     }
 
     /** How far the last watch came; empty where none has run. */
     public Optional<Instant> lastSeen() {
-        return read(Optional.empty(), s -> s.read(r -> Optional.ofNullable(r.lastSeen())));
+        return open.read(Optional.empty(), s -> s.read(r -> Optional.ofNullable(r.lastSeen())));
     }
 
     /** The last alarm lines, oldest first. */
     public List<String> lastTransitions(int most) {
-        return read(List.of(), s -> s.lastTransitions(most));
+        return open.read(List.of(), s -> s.read(r -> r.lastTransitions(most)));
     }
 
     /** The minutes of a probe, from inclusive, to exclusive. */
     public List<Rollup> rollups(String probe, Instant from, Instant to) {
-        return read(List.of(), s -> s.rollups(probe, from, to));
+        return open.read(List.of(), s -> s.readMinutes(m -> m.of(probe, from, to)));
     }
 
     /** Trends out of the minutes; any thread may ask, while the one loop goes on writing. */
     public TrendHistory history() {
-        return file == null ? TrendHistory.NONE : new JournalHistory(file.path());
+        Path path = open.path();
+        return path == null ? TrendHistory.NONE : new JournalHistory(path);
     }
 
     /** Drops messages older than this; entries, transitions and rollups stay. Their room is used again. */
     public boolean prune(Instant before) {
-        return attempt(s -> s.prune(before));
+        return open.attempt(s -> s.prune(before));
     }
 
     /**
@@ -245,7 +231,7 @@ public final class Journal implements AutoCloseable, MinuteArchive {
      * @return false where it could not be written, or stands already
      */
     public boolean backup(Path target) {
-        JournalStore s = store;
+        JournalStore s = open.store();
         if (s == null) {
             return false;
         }
@@ -259,143 +245,13 @@ public final class Journal implements AutoCloseable, MinuteArchive {
         }
     }
 
-    /** For tests of a full disk: from now on the file may not grow beyond so many pages, nor beyond what it has. */
+    /** For tests of a full disk; see {@link OpenJournal#limitPages}. */
     public void limitPages(long pages) {
-        mostPages = pages;
-        attempt(s -> s.limitPages(pages));
-    }
-
-    private interface Work {
-        void on(JournalStore store) throws SQLException;
-    }
-
-    private interface Question<T> {
-        T of(JournalStore store) throws SQLException;
-    }
-
-    private <T> T read(T otherwise, Question<T> question) {
-        @SuppressWarnings("unchecked")
-        T[] answer = (T[]) new Object[] {otherwise};
-        if (!attempt(s -> answer[0] = question.of(s)) && !reached) {
-            askThePast(s -> answer[0] = question.of(s));
-        }
-        return answer[0];
-    }
-
-    /** Nothing can be written, not even what SQLite needs to open the file; what it holds must not be forgotten for that. */
-    private void askThePast(Work question) {
-        if (file == null || !Files.exists(file.path())) {
-            return;
-        }
-        try (Connection db = file.past()) {
-            question.on(new JournalStore(db));
-        } catch (SQLException e) {
-            LOG.warn("the journal cannot be read either", e);
-        }
-    }
-
-    /** Does the work; where the file is damaged, once more on a fresh one. */
-    private boolean attempt(Work work) {
-        if (file == null) {
-            return false;
-        }
-        reached = false;
-        for (int round = 0; round < 2; round++) {
-            try {
-                JournalStore s = store;
-                if (s != null && file.tampered()) {
-                    throw new JournalFile.Tampered();
-                }
-                if (s == null) {
-                    s = opened(file);
-                    if (mostPages > 0) {
-                        s.limitPages(mostPages);
-                    }
-                    store = s;
-                }
-                reached = true;
-                work.on(s);
-                if (!state.durable()) {
-                    state = JournalState.GOOD;
-                }
-                return true;
-            } catch (SQLException e) {
-                drop(e);
-                if (!(e instanceof JournalFile.Tampered) && !JournalFile.damaged(e)) {
-                    return fail(file.fault(e), e);
-                }
-            } catch (IOException e) {
-                return fail(file.fault(e), e);
-            }
-            try {
-                unsaved = file.setAside(clock.instant());
-            } catch (IOException e) {
-                return fail(file.fault(e), e);
-            }
-        }
-        return fail(JournalState.beyondHelp(file.path()), null);
-    }
-
-    /** Where a damaged one was set aside, with what can be read of it. */
-    private JournalStore opened(JournalFile from) throws SQLException, IOException {
-        Connection db = from.connect();
-        try {
-            Path damaged = unsaved;
-            JournalState told = null;
-            if (damaged != null) {
-                told = JournalState.begunAnew(damaged, Salvage.from(damaged, db));
-                unsaved = null;
-                begunAnew++;
-            }
-            JournalStore fresh = new JournalStore(db);
-            if (told == null) {
-                told = from.missing(fresh);
-            }
-            if (told != null) {
-                from.note(new LastKept(fresh.last(), clock.instant())); // is told once
-                state = told;
-                LOG.warn(state.detail());
-            }
-            return fresh;
-        } catch (SQLException e) {
-            db.close();
-            throw e;
-        }
-    }
-
-    private boolean fail(JournalState fault, @Nullable Exception cause) {
-        if (!state.equals(fault)) {
-            LOG.warn(fault.detail(), cause);
-        }
-        state = fault;
-        return false;
-    }
-
-    /** Lets go of the connection after a fault, so that the next append begins afresh. */
-    private void drop(SQLException why) {
-        JournalStore s = store;
-        store = null;
-        if (s != null) {
-            try {
-                s.close();
-            } catch (SQLException e) {
-                why.addSuppressed(e);
-            }
-        }
+        open.limitPages(pages);
     }
 
     @Override
     public void close() {
-        try {
-            if (store != null) {
-                store.close();
-                store = null;
-            }
-            if (file != null) {
-                file.close();
-            }
-        } catch (SQLException | IOException e) {
-            LOG.warn("the journal was not closed in order", e);
-        }
+        open.close();
     }
 }

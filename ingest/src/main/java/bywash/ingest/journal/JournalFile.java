@@ -12,6 +12,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.sql.Connection;
+import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Instant;
@@ -23,27 +24,20 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.sqlite.SQLiteConfig;
-import org.sqlite.SQLiteErrorCode;
-import org.sqlite.SQLiteException;
 
-/** The journal's file: its place, its rights, its lock, and what becomes of it when it is damaged. */
+/** The journal's file: its place, its rights, its lock, the ways to open it, and where it goes when it is damaged. */
 final class JournalFile implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(JournalFile.class);
     private static final DateTimeFormatter STAMP =
             DateTimeFormatter.ofPattern("yyyyMMdd'T'HHmmss.SSS").withZone(ZoneOffset.UTC);
 
-    // SQLite's own numbers
-    private static final int IO = 10;
-    private static final int FULL = 13;
-    private static final int CANNOT_OPEN = 14;
-    /** Bytes that the files beside the journal need. */
-    private static final long ROOM = 65_536;
-
-    private long size;
-    private @Nullable Object key;
     private final Path path;
     private final FileChannel channel;
     private final FileLock lock;
+    /** Of the file as it was opened, and the bytes it had when last looked at. */
+    private @Nullable Object key;
+
+    private long size;
 
     private JournalFile(Path path, FileChannel channel, FileLock lock) {
         this.path = path;
@@ -180,7 +174,7 @@ final class JournalFile implements AutoCloseable {
         try {
             return looked("jdbc:sqlite:" + file.toAbsolutePath());
         } catch (SQLException e) {
-            if (damaged(e) || holds(file.resolveSibling(file.getFileName() + "-wal"))) {
+            if (JournalFault.damaged(e) || holds(file.resolveSibling(file.getFileName() + "-wal"))) {
                 throw e;
             }
             return looked("jdbc:sqlite:file:" + file.toAbsolutePath().toUri().getRawPath() + "?immutable=1");
@@ -209,6 +203,14 @@ final class JournalFile implements AutoCloseable {
         }
     }
 
+    /** Copies all that a connection sees to a file that is there and empty; not within a transaction. */
+    static void copy(Connection db, Path target) throws SQLException {
+        try (PreparedStatement p = db.prepareStatement("VACUUM INTO ?")) {
+            p.setString(1, target.toAbsolutePath().toString());
+            p.execute();
+        }
+    }
+
     /** Renames the damaged file, and what belongs to it, out of the way. Returns its new place. */
     Path setAside(Instant now) throws IOException {
         Path aside = path.resolveSibling(path.getFileName() + ".damaged-" + STAMP.format(now));
@@ -219,56 +221,6 @@ final class JournalFile implements AutoCloseable {
             }
         }
         return aside;
-    }
-
-    /** No file of ours, a malformed one, or one whose own numbers contradict each other, which no healthy one does. */
-    static boolean damaged(SQLException e) {
-        SQLiteErrorCode code = code(e);
-        int kind = code == null ? 0 : code.code & 0xff;
-        return kind == 11
-                || kind == 19
-                || kind == 26
-                || (kind != 0 && String.valueOf(e.getMessage()).contains("no such table")); // of ours: it was emptied
-    }
-
-    /** What a fault means, for the grower. */
-    JournalState fault(Exception e) {
-        SQLiteErrorCode code = e instanceof SQLException sql ? code(sql) : null;
-        int kind = code == null ? 0 : code.code & 0xff;
-        boolean full = (kind == IO || kind == CANNOT_OPEN || code == null) && noRoom();
-        String[] words = kind == 0 && !full
-                ? new String[] {"", ""}
-                : switch (full ? FULL : kind) {
-                    case FULL -> new String[] {"disk full, make room", "the disk is full; make room"};
-                    case 8, CANNOT_OPEN, 3, 23 ->
-                        new String[] {"no right to write", "it may not be written; check the rights of the folder"};
-                    case IO -> new String[] {"disk fault", "the disk reports a fault; check it"};
-                    case 5, 6 -> new String[] {"held by another", "another program holds it; close that"};
-                    case 11, 19, 26 -> new String[] {"damaged", "it is damaged"};
-                    default -> new String[] {"", ""};
-                };
-        if (words[0].isEmpty()) {
-            words = new String[] {"see bywash.log", e instanceof IOException ? "it cannot be used (" + e + ")" : text(e)
-            };
-        }
-        return new JournalState(false, words[0], "journal " + path + ": " + words[1] + ". The watch goes on in memory");
-    }
-
-    /** What SQLite calls a fault may be a full disk: it needs room even to open a file. */
-    private boolean noRoom() {
-        try {
-            return Files.getFileStore(path.toAbsolutePath().getParent()).getUsableSpace() < ROOM;
-        } catch (IOException e) {
-            return false;
-        }
-    }
-
-    private static String text(Exception e) {
-        return String.valueOf(e.getMessage());
-    }
-
-    private static @Nullable SQLiteErrorCode code(SQLException e) {
-        return e instanceof SQLiteException s ? s.getResultCode() : null;
     }
 
     @Override

@@ -7,7 +7,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
-import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -102,7 +101,7 @@ public final class JournalReader implements AutoCloseable, MinuteArchive {
     /** The minutes of every probe that begin in a span, oldest first. */
     public void minutes(Instant from, Instant to, Consumer<Rollup> sink) throws IOException {
         ask(r -> {
-            r.minutes(from, to, sink);
+            new MinuteReads(db).all(from, to, sink);
             return 0;
         });
     }
@@ -163,9 +162,8 @@ public final class JournalReader implements AutoCloseable, MinuteArchive {
             throw new IOException(target + " stands already; name a new file");
         }
         JournalFile.createOwned(target);
-        try (PreparedStatement p = db.prepareStatement("VACUUM INTO ?")) {
-            p.setString(1, target.toAbsolutePath().toString());
-            p.execute();
+        try {
+            JournalFile.copy(db, target);
         } catch (SQLException e) {
             Files.deleteIfExists(target);
             throw new IOException("the copy " + target + " was not made: " + e.getMessage(), e);

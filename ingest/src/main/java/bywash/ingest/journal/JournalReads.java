@@ -11,6 +11,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -190,6 +191,21 @@ final class JournalReads {
         return all;
     }
 
+    /** The last alarm lines, oldest first. */
+    List<String> lastTransitions(int most) throws SQLException {
+        List<String> lines = new ArrayList<>();
+        try (PreparedStatement p = db.prepareStatement("SELECT json FROM transition ORDER BY seq DESC LIMIT ?")) {
+            p.setInt(1, most);
+            try (ResultSet r = p.executeQuery()) {
+                while (r.next()) {
+                    lines.add(r.getString(1));
+                }
+            }
+        }
+        Collections.reverse(lines);
+        return lines;
+    }
+
     private interface Row {
         void of(@Nullable String json, long time);
     }
@@ -251,29 +267,6 @@ final class JournalReads {
 
     private static @Nullable Instant instant(long millis) {
         return millis == 0 ? null : Instant.ofEpochMilli(millis);
-    }
-
-    /**
-     * The minutes of every probe that begin in a span, oldest first, a day at a time so that memory stays flat. The join is
-     * crossed so that SQLite goes probe by probe: it would read every minute of the year for each day.
-     */
-    void minutes(Instant from, Instant to, Consumer<Rollup> sink) throws SQLException {
-        String sql = "SELECT name, minute, count, mean, low, high FROM topic CROSS JOIN rollup ON probe = id"
-                + " WHERE minute >= ? AND minute < ? ORDER BY minute, name";
-        long end = Math.floorDiv(to.getEpochSecond() + 59, 60);
-        try (PreparedStatement p = db.prepareStatement(sql)) {
-            for (long minute = Math.floorDiv(from.getEpochSecond() + 59, 60); minute < end; minute += 1440) {
-                p.setLong(1, minute);
-                p.setLong(2, Math.min(end, minute + 1440));
-                try (ResultSet r = p.executeQuery()) {
-                    while (r.next()) {
-                        Instant at = Instant.ofEpochSecond(r.getLong(2) * 60);
-                        sink.accept(new Rollup(
-                                r.getString(1), at, r.getInt(3), r.getDouble(4), r.getDouble(5), r.getDouble(6)));
-                    }
-                }
-            }
-        }
     }
 
     /** How far the last watch came; null where none has run. */

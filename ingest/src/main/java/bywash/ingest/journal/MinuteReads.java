@@ -13,10 +13,13 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
-/** The questions of {@link MinuteArchive}: each is answered by SQLite within one probe's minutes, so that a year stays quick. */
+/** The questions to the kept minutes, those of {@link MinuteArchive} among them: SQLite answers each probe by probe, so that a year stays quick. */
 final class MinuteReads {
-    private static final String OF_PROBE = " FROM rollup WHERE probe = (SELECT id FROM topic WHERE name = ?1)"
-            + " AND minute >= ?2 AND minute < ?3 AND low >= ?4 AND high <= ?5";
+    private static final String IN_SPAN =
+            " FROM rollup WHERE probe = (SELECT id FROM topic WHERE name = ?1)" + " AND minute >= ?2 AND minute < ?3";
+    private static final String OF_NAME = "SELECT minute, count, mean, low, high" + IN_SPAN + " ORDER BY minute";
+
+    private static final String OF_PROBE = IN_SPAN + " AND low >= ?4 AND high <= ?5";
     private static final String SUM =
             "SELECT min(minute), sum(count), sum(mean * count) / sum(count), min(low), max(high)" + OF_PROBE;
     private static final String EACH = "SELECT minute, count, mean, low, high" + OF_PROBE + " ORDER BY minute";
@@ -76,15 +79,7 @@ final class MinuteReads {
         try (PreparedStatement p = bound(SUM, probe, from, to);
                 ResultSet r = p.executeQuery()) {
             boolean some = r.next() && r.getLong(2) > 0;
-            return some
-                    ? new Rollup(
-                            probe.id(),
-                            Instant.ofEpochSecond(r.getLong(1) * 60),
-                            r.getInt(2),
-                            r.getDouble(3),
-                            r.getDouble(4),
-                            r.getDouble(5))
-                    : null;
+            return some ? rollup(probe.id(), r) : null;
         }
     }
 
@@ -92,21 +87,58 @@ final class MinuteReads {
         try (PreparedStatement p = bound(EACH, probe, from, to);
                 ResultSet r = p.executeQuery()) {
             while (r.next()) {
-                sink.accept(rollup(probe, r));
+                sink.accept(rollup(probe.id(), r));
             }
         }
+    }
+
+    /**
+     * The minutes of every probe that begin in a span, oldest first, a day at a time so that memory stays flat. The join is
+     * crossed so that SQLite goes probe by probe: it would read every minute of the year for each day.
+     */
+    void all(Instant from, Instant to, Consumer<Rollup> sink) throws SQLException {
+        String sql = "SELECT minute, count, mean, low, high, name FROM topic CROSS JOIN rollup ON probe = id"
+                + " WHERE minute >= ? AND minute < ? ORDER BY minute, name";
+        long end = minute(to);
+        try (PreparedStatement p = db.prepareStatement(sql)) {
+            for (long day = minute(from); day < end; day += 1440) {
+                p.setLong(1, day);
+                p.setLong(2, Math.min(end, day + 1440));
+                try (ResultSet r = p.executeQuery()) {
+                    while (r.next()) {
+                        sink.accept(rollup(r.getString(6), r));
+                    }
+                }
+            }
+        }
+    }
+
+    /** The minutes of one probe that begin in a span, oldest first, whatever their values. */
+    List<Rollup> of(String probe, Instant from, Instant to) throws SQLException {
+        List<Rollup> all = new ArrayList<>();
+        try (PreparedStatement p = db.prepareStatement(OF_NAME)) {
+            p.setString(1, probe);
+            p.setLong(2, minute(from));
+            p.setLong(3, minute(to));
+            try (ResultSet r = p.executeQuery()) {
+                while (r.next()) {
+                    all.add(rollup(probe, r));
+                }
+            }
+        }
+        return all;
     }
 
     private @Nullable Rollup one(String sql, Probe probe, Instant from, Instant to) throws SQLException {
         try (PreparedStatement p = bound(sql, probe, from, to);
                 ResultSet r = p.executeQuery()) {
-            return r.next() ? rollup(probe, r) : null;
+            return r.next() ? rollup(probe.id(), r) : null;
         }
     }
 
-    private static Rollup rollup(Probe probe, ResultSet r) throws SQLException {
+    private static Rollup rollup(String probe, ResultSet r) throws SQLException {
         Instant minute = Instant.ofEpochSecond(r.getLong(1) * 60);
-        return new Rollup(probe.id(), minute, r.getInt(2), r.getDouble(3), r.getDouble(4), r.getDouble(5));
+        return new Rollup(probe, minute, r.getInt(2), r.getDouble(3), r.getDouble(4), r.getDouble(5));
     }
 
     private PreparedStatement bound(String sql, Probe probe, Instant from, Instant to) throws SQLException {

@@ -1,5 +1,6 @@
 package bywash.ingest.journal;
 
+import bywash.rules.response.IncidentBook;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
@@ -30,8 +31,7 @@ final class Salvage {
     /** Incidents whose own row is lost, by the lines that are left of them. */
     private static final String INCIDENTS_OF_LINES =
             "INSERT OR IGNORE INTO incident SELECT min(seq), incident, NULL FROM (SELECT seq, CASE WHEN json_valid(json)"
-                    + " AND json_extract(json, '$.alarm') IN ('unplanned-inflow', 'unplanned-loss', 'overflow-near',"
-                    + " 'line-not-shut', 'unsafe-release', 'chlorine-risk', 'orp-rise')"
+                    + " AND json_extract(json, '$.alarm') IN (" + incidentKinds() + ")"
                     + " THEN json_extract(json, '$.incident') END AS incident FROM transition)"
                     + " WHERE incident <> '' GROUP BY incident";
 
@@ -45,6 +45,11 @@ final class Salvage {
     }
 
     private Salvage() {}
+
+    /** As SQL has them; the words are our own and hold no quote. */
+    private static String incidentKinds() {
+        return IncidentBook.KINDS.stream().map(kind -> "'" + kind.word() + "'").collect(Collectors.joining(", "));
+    }
 
     /**
      * Takes over what can be read; may be done again.

@@ -26,14 +26,15 @@ public final class IncidentBook {
     /** So many are kept. */
     public static final int MOST = 50;
 
-    private static final Set<AlarmKind> KINDS = EnumSet.of(
+    /** The kinds of alarm that begin an incident; those of any other kind only join one. */
+    public static final Set<AlarmKind> KINDS = Collections.unmodifiableSet(EnumSet.of(
             AlarmKind.UNPLANNED_INFLOW,
             AlarmKind.UNPLANNED_LOSS,
             AlarmKind.OVERFLOW_NEAR,
             AlarmKind.LINE_NOT_SHUT,
             AlarmKind.UNSAFE_RELEASE,
             AlarmKind.CHLORINE_RISK,
-            AlarmKind.ORP_RISE);
+            AlarmKind.ORP_RISE));
 
     private final Site site;
     private final Map<String, Incident> incidents = new LinkedHashMap<>();

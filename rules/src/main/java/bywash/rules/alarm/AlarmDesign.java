@@ -20,7 +20,24 @@ public record AlarmDesign(boolean latched, @Nullable Duration announceAgain) {
     private static boolean latched(AlarmKind kind) {
         return switch (kind) {
             case UNPLANNED_INFLOW, LINE_NOT_SHUT, UNSAFE_RELEASE, CHLORINE_RISK -> true;
-            default -> false;
+            case UNPLANNED_LOSS,
+                    OVERFLOW_NEAR,
+                    LOW_OXYGEN,
+                    PUMP_STOPPED,
+                    PH_LOW,
+                    PH_HIGH,
+                    TEMPERATURE_LOW,
+                    TEMPERATURE_HIGH,
+                    TEMPERATURE_SWING,
+                    ORP_LOW,
+                    ORP_RISE,
+                    AMMONIA_TOXIC,
+                    NITRITE_HIGH,
+                    BIOFILTER_SETBACK,
+                    FEED_LOST,
+                    PROBE_SILENT,
+                    PROBE_STUCK,
+                    PROBE_IMPLAUSIBLE -> false;
         };
     }
 

@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  * @param announcedAt when it last called for attention; null where never
  * @param announcements how often it has called since it was raised, 0 or more
  * @param hiddenUntil when shelving ends; null where not shelved
- * @param message what was wrong; @param why the evidence then
+ * @param message what was wrong
+ * @param why the evidence then
  */
 public record AlarmMemory(
         AlarmKind kind,

@@ -7,7 +7,8 @@ import java.util.Deque;
 
 /**
  * Counters of one alarm that comes and goes. Three raisings within {@link #WITHIN} make it chatter, after which its
- * condition must be gone for {@link #CALM} before it clears; so it stands as one alarm. Three in a minute is the usual mark
+ * condition must be gone for {@link #CALM} before it clears; so it stands as one alarm. Both together after the first of
+ * the three it counts as a usual one again. Three in a minute is the usual mark
  * of ANSI/ISA-18.2 (from memory); a wider span fits water, which moves slowly.
  */
 final class Chatter {

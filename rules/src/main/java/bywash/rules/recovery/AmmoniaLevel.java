@@ -23,9 +23,10 @@ public record AmmoniaLevel(double tanMgL, double ph, double temperatureC, boolea
     /** Un-ionised ammonia from which gills are damaged, mg/L as N. */
     public static final double DAMAGE_MG_L = 0.05;
 
-    /** What is assumed where the water's own is not known: on the toxic side of usual fish water. */
+    /** pH that is assumed where the water's own is not known: on the toxic side of usual fish water, common practice. */
     public static final double ASSUMED_PH = 8.0;
 
+    /** Temperature that is assumed where the water's own is not known, Cel: on the toxic side of usual fish water, common practice. */
     public static final double ASSUMED_C = 28;
 
     public AmmoniaLevel {

@@ -95,7 +95,9 @@ class AlarmLifeTest {
         board.set(AlarmKind.PROBE_SILENT, "p", T.plusSeconds(10), null);
         assertEquals(T.plusSeconds(10), board.views().get(0).easedAt(), "it stands until its off-delay is over");
         board.tick(T.plusSeconds(25));
-        assertEquals(AlarmState.RETURNED_UNACKNOWLEDGED, board.drain().get(0).state());
+        AlarmTransition returned = board.drain().get(0);
+        assertEquals(AlarmState.RETURNED_UNACKNOWLEDGED, returned.state());
+        assertEquals("Back to normal: silent", returned.message());
         board.acknowledge(new Acknowledge(T.plusSeconds(30), null, null));
         assertEquals(AlarmState.NORMAL, board.drain().get(0).state());
         assertEquals(List.of(), board.views());
@@ -163,8 +165,24 @@ class AlarmLifeTest {
     @Test
     void standsAsOneAlarmWhenItChatters() {
         AlarmBoard board = new AlarmBoard();
+        assertEquals(3, chatters(board, 40));
+    }
+
+    @Test
+    void oneThatChatteredIsOverOnlyAfterTenMinutesOfCalm() {
+        AlarmBoard board = new AlarmBoard();
+        assertEquals(3, chatters(board, 10));
+        Instant calm = T.plusSeconds(30 * 9);
+        board.tick(calm.plusSeconds(599));
+        assertEquals(AlarmState.UNACKNOWLEDGED, board.views().get(0).state());
+        board.tick(calm.plusSeconds(600));
+        assertEquals(AlarmState.RETURNED_UNACKNOWLEDGED, board.views().get(0).state());
+    }
+
+    /** So many half minutes, in turn there and gone; how often it was raised. */
+    private static int chatters(AlarmBoard board, int halfMinutes) {
         int raised = 0;
-        for (int i = 0; i < 40; i++) { // 30 s there, 30 s gone
+        for (int i = 0; i < halfMinutes; i++) {
             Instant at = T.plusSeconds(30L * i);
             board.set(AlarmKind.PROBE_STUCK, "p", at, i % 2 == 0 ? Condition.of("stuck", "", null) : null);
             for (int tick = 0; tick < 30; tick += 5) {
@@ -174,9 +192,7 @@ class AlarmLifeTest {
                     .filter(t -> t.state() == AlarmState.UNACKNOWLEDGED)
                     .count();
         }
-        assertEquals(3, raised);
-        board.tick(T.plusSeconds(30 * 39 + 600));
-        assertEquals(AlarmState.RETURNED_UNACKNOWLEDGED, board.views().get(0).state());
+        return raised;
     }
 
     @Test

@@ -2,6 +2,7 @@ package bywash.rules.recovery;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.junit.jupiter.api.DisplayName;
@@ -40,5 +41,37 @@ class AmmoniaLevelTest {
         AmmoniaLevel level = AmmoniaLevel.at(1.0, Double.NaN, Double.NaN);
         assertTrue(level.toxic());
         assertTrue(level.basis().contains("assumed on the safe side"));
+        AmmoniaLevel assumed = AmmoniaLevel.at(1.0, 8.0, 28);
+        assertEquals(assumed.unionisedMgL(), level.unionisedMgL(), 0);
+        assertEquals(
+                assumed.unionisedMgL(), AmmoniaLevel.at(1.0, 8.0, Double.NaN).unionisedMgL(), 0);
+        assertFalse(assumed.basis().contains("assumed"), "all of it was known");
+    }
+
+    @Test
+    void beyondTheRangeOfTheCriteriaTheirNearerEndCounts() {
+        AmmoniaLevel hot = AmmoniaLevel.at(1, 9.6, 36);
+        AmmoniaLevel hotEnd = AmmoniaLevel.at(1, 9, 30);
+        assertEquals(hotEnd.acuteMgL(), hot.acuteMgL(), 0);
+        assertEquals(hotEnd.chronicMgL(), hot.chronicMgL(), 0);
+        AmmoniaLevel sour = AmmoniaLevel.at(1, 5.2, 4);
+        assertEquals(AmmoniaLevel.at(1, 6.5, 4).acuteMgL(), sour.acuteMgL(), 0);
+        assertEquals(AmmoniaLevel.at(1, 6.5, 4).chronicMgL(), sour.chronicMgL(), 0);
+    }
+
+    @Test
+    void beyondTheRangeOfItsFormulaTheNearerEndCounts() {
+        assertEquals(AmmoniaLevel.at(1, 11, 40), AmmoniaLevel.at(1, 12.5, 44));
+        assertEquals(AmmoniaLevel.at(1, 4, 0), AmmoniaLevel.at(1, 3.1, -0.4));
+        assertEquals(4.3, AmmoniaLevel.at(1, 4.3, 0.4).ph());
+        assertEquals(0.4, AmmoniaLevel.at(1, 4.3, 0.4).temperatureC());
+    }
+
+    @Test
+    void anAmmoniaThatCannotBeIsRefused() {
+        assertEquals(1000, AmmoniaLevel.at(1000, 7, 20).tanMgL());
+        for (double bad : new double[] {-0.01, 1000.01, Double.NaN}) {
+            assertThrows(IllegalArgumentException.class, () -> AmmoniaLevel.at(bad, 7, 20));
+        }
     }
 }

@@ -118,6 +118,35 @@ class RecoveryTest {
     }
 
     @Test
+    void theFeedOfSeveralDaysCountsByTheDay() {
+        feed.add(at(2), 100, 0.38);
+        feed.add(at(26), 100, 0.38);
+        assertEquals(1.748, feed.expectedMgLDay(at(0), at(48), 2000), 1e-3);
+        assertEquals(2 * 1.748, feed.expectedMgLDay(at(0), at(48), 1000), 2e-3, "in half the water");
+        assertEquals(0, feed.expectedMgLDay(at(3), at(25), 2000), 0, "between the meals");
+        assertEquals(
+                4 * 1.748, feed.expectedMgLDay(at(2), at(3), 2000), 1e-2, "one hour is no day: a quarter at least");
+    }
+
+    @Test
+    @DisplayName("feed whose protein nobody gave counts with 35 %: 0.092 x 35 g in 2000 L")
+    void feedWithoutItsProteinIsUsualFeed() {
+        feed.add(at(2), 100, Double.NaN);
+        assertEquals(1.61, feed.expectedMgLDay(at(0), at(24), 2000), 1e-3);
+        feed.add(at(30), 100, 0.9);
+        assertEquals(2 * 1.61, feed.expectedMgLDay(at(30), at(54), 2000), 2e-3, "no feed has more than 70 %");
+    }
+
+    @Test
+    void feedOfMoreThanAWeekAgoIsForgotten() {
+        feed.add(at(0), 100, 0.38);
+        feed.add(at(24 * 7), 100, 0.38);
+        assertTrue(feed.any(at(0), at(1)), "a week to the hour");
+        feed.add(at(24 * 7 + 1), 100, 0.38);
+        assertFalse(feed.any(at(0), at(1)));
+    }
+
+    @Test
     void aClimbThatAKitCouldErrIsNoSetback() {
         tests.add("total-ammonia", at(0), 0.95);
         tests.add("total-ammonia", at(24), 1.1);

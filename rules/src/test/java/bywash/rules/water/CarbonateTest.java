@@ -157,6 +157,17 @@ class CarbonateTest {
     }
 
     @Test
+    @DisplayName(
+            "a milliequivalent a litre is 50 mg/L as CaCO3: 84.0 g of sodium bicarbonate in 1000 L, 168.0 g in 2000 L")
+    void gramsAreThoseOfTheEquivalents() {
+        CarbonateWater before = CarbonateWater.ofAlkalinity(20, 6.6, 40);
+        PhDose dose = PhDose.closed(before, PhReagent.SODIUM_BICARBONATE, 6.9);
+        double perMeq = 50.04 / (dose.after().alkalinityMgL() - before.alkalinityMgL());
+        assertEquals(84.0, dose.grams(PhReagent.SODIUM_BICARBONATE, 1000) * perMeq, 0.1);
+        assertEquals(168.0, dose.grams(PhReagent.SODIUM_BICARBONATE, 2000) * perMeq, 0.2);
+    }
+
+    @Test
     void stepsAddUpToTheWholeDoseAndNeverExceedTheLargestStep() {
         CarbonateWater before = CarbonateWater.ofAlkalinity(22, 7.9, 120);
         for (PhReagent reagent : new PhReagent[] {PhReagent.HYDROCHLORIC_ACID, PhReagent.NITRIC_ACID}) {

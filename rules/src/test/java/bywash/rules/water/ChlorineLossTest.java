@@ -107,6 +107,9 @@ class ChlorineLossTest {
         assertEquals(0.019, FirstOrderLoss.after(0.9, 0.04, wait.likelyH()), 1e-12);
         assertEquals(
                 0, FirstOrderLoss.until(0.01, 0.019, LossPrior.STILL.rate()).latestH(), 0);
+        LossRate none = new LossRate(0, 0, 0);
+        assertEquals(0, FirstOrderLoss.until(0.01, 0.019, none).latestH(), 0, "though nothing is lost");
+        assertEquals(0, FirstOrderLoss.until(0.019, 0.019, none).latestH(), 0, "at the limit to the point");
         assertEquals(
                 Double.POSITIVE_INFINITY,
                 FirstOrderLoss.until(1, 0.1, new LossRate(0, 0.1, 0.2)).latestH(),

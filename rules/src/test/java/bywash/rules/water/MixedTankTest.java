@@ -105,6 +105,15 @@ class MixedTankTest {
     }
 
     @Test
+    void whatIsInTheTankAlreadyLeavesRoomForLess() {
+        MixedTank tank = new MixedTank(2000, 0.011);
+        double litres = tank.litresUntil(0.019, 1.0);
+        assertEquals(0.019, tank.filling(MAINS, 0, litres / 4).residualMgL(), 1e-12);
+        assertEquals(0, tank.litresUntil(0.011, 1.0), 0, "it is there");
+        assertEquals(Double.POSITIVE_INFINITY, tank.litresUntil(0.019, 0.019), 0, "never quite");
+    }
+
+    @Test
     void outOfRangeIsRefusedWithTheRange() {
         assertEquals(
                 "volume is 0 L; it must be above 0 and at most 10000000 L",

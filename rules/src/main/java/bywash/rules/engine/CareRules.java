@@ -12,7 +12,7 @@ import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.prevention.Prevention;
 import bywash.rules.prevention.Suggestion;
 import bywash.rules.recovery.Bacteria;
-import bywash.rules.recovery.FeedRecord;
+import bywash.rules.recovery.RecentMeals;
 import bywash.rules.recovery.Recovery;
 import bywash.rules.recovery.RecoveryMemory;
 import bywash.rules.recovery.RecoveryView;
@@ -42,7 +42,7 @@ final class CareRules {
     private final ResidualTracker residual;
     private IncidentBook book;
     private final WaterTests tests = new WaterTests();
-    private final FeedRecord feed = new FeedRecord();
+    private final RecentMeals feed = new RecentMeals();
     private final Recovery recovery = new Recovery(tests, feed);
     private @Nullable Instant lookedAt;
     private @Nullable RecoveryMemory told;

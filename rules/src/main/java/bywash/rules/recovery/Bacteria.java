@@ -34,7 +34,7 @@ public record Bacteria(double expectedMgLDay, double climbMgLDay, boolean setbac
     }
 
     /** Judged at a time; {@code systemL} is the water that ammonia spreads through. */
-    public static Bacteria judge(Instant at, WaterTests tests, FeedRecord feed, double systemL) {
+    public static Bacteria judge(Instant at, WaterTests tests, RecentMeals feed, double systemL) {
         List<Test> ammonia = tests.since("total-ammonia", at.minus(LONGEST));
         List<Test> nitrite = tests.since("nitrite", at.minus(LONGEST));
         double climb = climbMgLDay(ammonia);

@@ -22,13 +22,13 @@ public final class Recovery {
     private static final int[] PH_DAYS = {0, 1, 3, 7};
 
     private final WaterTests tests;
-    private final FeedRecord feed;
+    private final RecentMeals feed;
     private @Nullable String incident;
     private Instant began = Instant.EPOCH;
     private FeedStage stage = FeedStage.FULL;
     private Instant stageSince = Instant.EPOCH;
 
-    public Recovery(WaterTests tests, FeedRecord feed) {
+    public Recovery(WaterTests tests, RecentMeals feed) {
         this.tests = tests;
         this.feed = feed;
     }

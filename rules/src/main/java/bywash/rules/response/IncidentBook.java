@@ -37,7 +37,7 @@ public final class IncidentBook {
             AlarmKind.ORP_RISE));
 
     private final Site site;
-    private final Map<String, Incident> incidents = new LinkedHashMap<>();
+    private final Map<String, IncidentCourse> incidents = new LinkedHashMap<>();
     private final Set<String> changed = new LinkedHashSet<>();
 
     public IncidentBook(Site site) {
@@ -46,12 +46,12 @@ public final class IncidentBook {
 
     /** An alarm changed its state. */
     public void transition(AlarmTransition t) {
-        Incident known = incidents.get(t.incident());
+        IncidentCourse known = incidents.get(t.incident());
         if (known != null) {
             known.transition(t);
             changed.add(t.incident());
         } else if (KINDS.contains(t.kind()) && t.state() == AlarmState.UNACKNOWLEDGED) {
-            Incident fresh = new Incident(t.incident(), site, t.at());
+            IncidentCourse fresh = new IncidentCourse(t.incident(), site, t.at());
             incidents.put(t.incident(), fresh);
             fresh.transition(t);
             changed.add(t.incident());
@@ -88,7 +88,7 @@ public final class IncidentBook {
             }
         }
         for (AlarmMemory alarm : alarms) {
-            Incident known = incidents.get(alarm.incident());
+            IncidentCourse known = incidents.get(alarm.incident());
             Instant raised = alarm.raisedAt();
             if (alarm.state().holds()
                     && raised != null
@@ -97,8 +97,8 @@ public final class IncidentBook {
                 (known == null ? lost(alarm.incident(), raised) : known).stands(alarm);
             }
         }
-        List<Incident> byTime = new ArrayList<>(incidents.values());
-        byTime.sort(Comparator.comparing(Incident::began));
+        List<IncidentCourse> byTime = new ArrayList<>(incidents.values());
+        byTime.sort(Comparator.comparing(IncidentCourse::began));
         incidents.clear();
         byTime.forEach(i -> incidents.put(i.id(), i));
     }
@@ -112,8 +112,8 @@ public final class IncidentBook {
         return peak != null && peak.at().isBefore(first) ? peak.at() : first;
     }
 
-    private Incident lost(String id, Instant at) {
-        Incident left = new Incident(id, site, at);
+    private IncidentCourse lost(String id, Instant at) {
+        IncidentCourse left = new IncidentCourse(id, site, at);
         left.damaged(
                 at, "The record was damaged: the first lines of this incident are lost, it may have begun earlier");
         incidents.put(id, left);
@@ -124,7 +124,7 @@ public final class IncidentBook {
     /** An entry: a ticked step goes to its incident, all else onto the record of those that stand. */
     public void entry(OperatorEntry entry) {
         if (entry instanceof StepDone tick) {
-            Incident incident = incidents.get(tick.incident());
+            IncidentCourse incident = incidents.get(tick.incident());
             if (incident != null) {
                 incident.event(tick.at(), "done: " + tick.step() + (tick.note().isEmpty() ? "" : ", " + tick.note()));
                 incident.done(tick.step(), tick.at(), tick.note());
@@ -139,7 +139,7 @@ public final class IncidentBook {
 
     /** Whether any incident stands. */
     public boolean standing() {
-        for (Incident incident : incidents.values()) {
+        for (IncidentCourse incident : incidents.values()) {
             if (incident.standing()) {
                 return true;
             }
@@ -149,7 +149,7 @@ public final class IncidentBook {
 
     /** Brings the sheets of incidents that stand up to date. */
     public void tick(Readings now) {
-        for (Incident incident : incidents.values()) {
+        for (IncidentCourse incident : incidents.values()) {
             if (incident.tick(now)) {
                 changed.add(incident.id());
             }
@@ -163,7 +163,7 @@ public final class IncidentBook {
 
     /** What readings have added to an incident; empty where it is not in the book. */
     public Optional<IncidentFigures> figures(String id) {
-        return Optional.ofNullable(incidents.get(id)).map(Incident::figures);
+        return Optional.ofNullable(incidents.get(id)).map(IncidentCourse::figures);
     }
 
     /** Ids of incidents whose figures may have changed since this was last asked, but for those of the last minute. */
@@ -186,9 +186,9 @@ public final class IncidentBook {
     public void restore(List<IncidentFigures> kept, IncidentBook seen, Instant at) {
         Map<String, IncidentFigures> byId = new HashMap<>();
         kept.forEach(figures -> byId.put(figures.incident(), figures));
-        for (Incident incident : incidents.values()) {
+        for (IncidentCourse incident : incidents.values()) {
             IncidentFigures figures = byId.get(incident.id());
-            Incident same = seen.incidents.get(incident.id());
+            IncidentCourse same = seen.incidents.get(incident.id());
             if (figures != null) {
                 incident.restore(figures, at);
             } else if (same != null && same.began().equals(incident.began())) {
@@ -202,7 +202,7 @@ public final class IncidentBook {
     public List<ResponseSheet> sheets() {
         List<ResponseSheet> sheets = new ArrayList<>();
         incidents.values().stream()
-                .map(Incident::sheet)
+                .map(IncidentCourse::sheet)
                 .filter(Objects::nonNull)
                 .forEach(sheets::add);
         Collections.reverse(sheets);
@@ -211,6 +211,6 @@ public final class IncidentBook {
 
     /** What each incident comes to, oldest first. */
     public List<IncidentSummary> summaries() {
-        return incidents.values().stream().map(Incident::summary).toList();
+        return incidents.values().stream().map(IncidentCourse::summary).toList();
     }
 }

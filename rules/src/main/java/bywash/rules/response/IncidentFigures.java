@@ -1,5 +1,6 @@
 package bywash.rules.response;
 
+import bywash.rules.chlorine.ResidualEstimate;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -22,13 +23,25 @@ public record IncidentFigures(
     }
 
     /**
-     * The residual of the system at its highest.
+     * The residual of the system at its highest, as it was estimated then, total residual chlorine in ug/L.
      *
+     * @param lowUgL low end of its range
+     * @param highUgL high end of its range
      * @param probability that the acute criterion was passed, 0 to 1
      * @param acuteUgL that criterion
      */
     public record Peak(
-            Instant at, double lowUgL, double likelyUgL, double highUgL, double probability, double acuteUgL) {}
+            Instant at, double lowUgL, double likelyUgL, double highUgL, double probability, double acuteUgL) {
+        static Peak of(ResidualEstimate estimate, Instant at) {
+            return new Peak(
+                    at,
+                    estimate.lowUgL(),
+                    estimate.likelyUgL(),
+                    estimate.highUgL(),
+                    estimate.probability(),
+                    estimate.acute().limitUgL());
+        }
+    }
 
     /**
      * The parts of a sheet that come of readings.

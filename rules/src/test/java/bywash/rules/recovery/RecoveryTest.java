@@ -15,7 +15,7 @@ class RecoveryTest {
     private static final Instant T = Instant.parse("2026-05-04T06:00:00Z");
 
     private final WaterTests tests = new WaterTests();
-    private final FeedRecord feed = new FeedRecord();
+    private final RecentMeals feed = new RecentMeals();
     private final Recovery recovery = new Recovery(tests, feed);
 
     @Test

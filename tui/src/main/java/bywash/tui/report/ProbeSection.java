@@ -1,7 +1,7 @@
 package bywash.tui.report;
 
 import bywash.rules.husbandry.probes.CalibrationResult;
-import bywash.rules.husbandry.probes.CareStatus;
+import bywash.rules.husbandry.probes.ProbeCareStatus;
 import bywash.tui.report.Block.Grid;
 import bywash.tui.report.Block.Heading;
 import bywash.tui.report.Block.Paragraph;
@@ -24,7 +24,7 @@ final class ProbeSection {
         if (!table.rows().isEmpty()) {
             blocks.add(new Grid(table));
         }
-        for (CareStatus care : data.status().probes()) {
+        for (ProbeCareStatus care : data.status().probes()) {
             blocks.add(new Paragraph(care.probe() + ": " + Cells.text(care.words()) + "."));
         }
         return blocks;
@@ -33,7 +33,7 @@ final class ProbeSection {
     private Table calibrations() {
         Table.Builder table = new Table.Builder(
                 "calibrations", "probe", "on", "slope %", "offset", "offset unit", "was off by", "verdict");
-        for (CareStatus care : data.status().probes()) {
+        for (ProbeCareStatus care : data.status().probes()) {
             for (CalibrationResult c : care.calibrations()) {
                 table.row(
                         care.probe(),

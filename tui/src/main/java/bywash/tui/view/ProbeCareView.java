@@ -1,6 +1,6 @@
 package bywash.tui.view;
 
-import bywash.rules.husbandry.probes.CareStatus;
+import bywash.rules.husbandry.probes.ProbeCareStatus;
 import bywash.rules.husbandry.probes.TestDifference;
 import bywash.rules.husbandry.season.SeasonStatus;
 import bywash.rules.text.Sentence;
@@ -22,7 +22,7 @@ public final class ProbeCareView {
             out.add(Passage.plain("", "No probe on record that is calibrated."));
             return out;
         }
-        for (CareStatus care : season.probes()) {
+        for (ProbeCareStatus care : season.probes()) {
             boolean bad = switch (care.state()) {
                 case GOOD, NOT_ON_RECORD -> false;
                 case DUE_SOON, OVERDUE, DISAGREES, FAULTY -> true;
@@ -42,7 +42,7 @@ public final class ProbeCareView {
         return out;
     }
 
-    private static String differences(CareStatus care) {
+    private static String differences(ProbeCareStatus care) {
         List<TestDifference> all = care.differences();
         TestDifference last = all.get(all.size() - 1);
         return Sentence.of(

@@ -5,8 +5,8 @@ import bywash.rules.event.OperatorEntry.Calibrate;
 import bywash.rules.event.OperatorEntry.ProbeCare;
 import bywash.rules.husbandry.probes.CalibrationResult;
 import bywash.rules.husbandry.probes.CarePlan;
-import bywash.rules.husbandry.probes.CareStatus;
 import bywash.rules.husbandry.probes.ProbeBook;
+import bywash.rules.husbandry.probes.ProbeCareStatus;
 import bywash.rules.husbandry.season.SeasonStatus;
 import bywash.rules.site.Probe;
 import bywash.rules.site.Quantity;
@@ -42,7 +42,7 @@ public final class ProbeForms {
         return frame.snapshot().site().probe(id);
     }
 
-    private static Optional<CareStatus> care(Frame frame, String id) {
+    private static Optional<ProbeCareStatus> care(Frame frame, String id) {
         SeasonStatus season = frame.snapshot().season();
         return season == null
                 ? Optional.empty()
@@ -59,7 +59,7 @@ public final class ProbeForms {
         return care(frame, id).map(c -> calibrated(frame, c)).orElse("");
     }
 
-    private static String calibrated(Frame frame, CareStatus care) {
+    private static String calibrated(Frame frame, ProbeCareStatus care) {
         if (care.calibrations().isEmpty()) {
             return "none on record";
         }

@@ -8,7 +8,7 @@ import bywash.rules.engine.CareStatus;
 import bywash.rules.engine.Snapshot;
 import bywash.rules.event.OperatorEntry.StepDone;
 import bywash.rules.prevention.Suggestion;
-import bywash.rules.recovery.FeedRecord;
+import bywash.rules.recovery.RecentMeals;
 import bywash.rules.recovery.Recovery;
 import bywash.rules.recovery.RecoveryView;
 import bywash.rules.recovery.WaterTests;
@@ -63,7 +63,7 @@ final class CareFrames {
 
     private static RecoveryView recovery() {
         WaterTests tests = new WaterTests();
-        FeedRecord feed = new FeedRecord();
+        RecentMeals feed = new RecentMeals();
         Recovery recovery = new Recovery(tests, feed);
         Instant began = Frames.NOW.minus(Duration.ofDays(2));
         recovery.begin(INCIDENT, began);

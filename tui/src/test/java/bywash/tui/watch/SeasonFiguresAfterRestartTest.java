@@ -18,7 +18,7 @@ import bywash.rules.event.OperatorEntry.MaintenanceStart;
 import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.event.OperatorEntry.Weigh;
 import bywash.rules.event.OperatorEntry.Withdraw;
-import bywash.rules.husbandry.probes.CareStatus;
+import bywash.rules.husbandry.probes.ProbeCareStatus;
 import bywash.rules.husbandry.season.SeasonStatus;
 import bywash.rules.husbandry.stock.GrowthPeriod;
 import java.nio.charset.StandardCharsets;
@@ -210,7 +210,7 @@ final class SeasonFiguresAfterRestartTest {
             assertEquals(24.05 * days, p.growth().degreeDays(), 0.4 * days);
             assertTrue(p.growth().thermalCoefficient() > 0);
         }
-        CareStatus ph = end.probes().stream()
+        ProbeCareStatus ph = end.probes().stream()
                 .filter(p -> p.probe().equals("ph"))
                 .findFirst()
                 .orElseThrow();

@@ -109,7 +109,7 @@ public final class ProbeBook {
     }
 
     /** All probes that are calibrated, in the order of the site file. */
-    public List<CareStatus> status(Instant now) {
+    public List<ProbeCareStatus> status(Instant now) {
         return cards.values().stream().map(card -> card.status(now)).toList();
     }
 

@@ -3,7 +3,7 @@ package bywash.rules.husbandry.probes;
 import bywash.rules.event.OperatorEntry.Calibrate;
 import bywash.rules.event.OperatorEntry.ProbeCare;
 import bywash.rules.event.OperatorEntry.WaterTest;
-import bywash.rules.husbandry.probes.CareStatus.State;
+import bywash.rules.husbandry.probes.ProbeCareStatus.State;
 import bywash.rules.site.Probe;
 import bywash.rules.water.PhCalibration;
 import bywash.rules.water.PhCalibration.Verdict;
@@ -112,7 +112,7 @@ final class ProbeCard {
                 .orElse(Double.NaN);
     }
 
-    CareStatus status(Instant now) {
+    ProbeCareStatus status(Instant now) {
         Instant due = dueAt();
         CalibrationResult latest = calibrations.isEmpty() ? null : calibrations.get(calibrations.size() - 1);
         double off = disagreement();
@@ -132,7 +132,7 @@ final class ProbeCard {
                         Math.min(JUDGED, differences.size()));
             case FAULTY -> "calibration found it faulty";
         };
-        return new CareStatus(
+        return new ProbeCareStatus(
                 probe.id(),
                 probe.quantity().word(),
                 state,

@@ -4,41 +4,24 @@ import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.StockingChange;
 import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.event.OperatorEntry.Withdraw;
-import bywash.rules.husbandry.bacteria.AmmoniaSource;
-import bywash.rules.husbandry.bacteria.CheckItem;
-import bywash.rules.husbandry.bacteria.FishReturn;
-import bywash.rules.husbandry.bacteria.FishlessPlan;
-import bywash.rules.husbandry.bacteria.PresentWater;
-import bywash.rules.husbandry.bacteria.PresentWater.Seen;
-import bywash.rules.husbandry.bacteria.ProvenLoad;
 import bywash.rules.husbandry.daily.DailyWater;
 import bywash.rules.husbandry.daily.DayValue;
 import bywash.rules.husbandry.daily.PastMinutes;
 import bywash.rules.husbandry.daily.RecentMinutes;
-import bywash.rules.husbandry.feed.FeedLoad;
-import bywash.rules.husbandry.feed.FeedOutlook;
-import bywash.rules.husbandry.feed.FeedPlan;
-import bywash.rules.husbandry.feed.WaterNow;
-import bywash.rules.husbandry.plants.BedStatus;
-import bywash.rules.husbandry.plants.CropLedger;
-import bywash.rules.husbandry.plants.NitrogenBalance;
 import bywash.rules.husbandry.season.EntryBook.Booked;
-import bywash.rules.husbandry.stock.CohortStatus;
-import bywash.rules.site.Quantity;
 import bywash.rules.site.Site;
 import bywash.rules.site.Species;
 import bywash.rules.site.Stocking;
-import bywash.rules.water.AirPressure;
-import bywash.rules.water.LabelStrength;
-import bywash.rules.water.OxygenSolubility;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** Books every entry and reading of the season. One writer; {@link #status} is worked out anew at most once a minute of event time. */
+/**
+ * Books every entry and reading of the season. One writer; {@link #status} is worked out anew by {@link SeasonReckoning}, at most once a
+ * minute of event time.
+ */
 public final class SeasonLedger {
-    private static final Duration TEST_HOLDS = Duration.ofDays(14);
     private static final Duration FRESH = Duration.ofMinutes(1);
 
     private final Site site;
@@ -206,106 +189,11 @@ public final class SeasonLedger {
         if (status == null
                 || around.stocking() != latestStocking
                 || Duration.between(latestAt, now).abs().compareTo(FRESH) >= 0) {
-            status = work(now, around);
+            status = new SeasonReckoning(site, books, present, now, around).status();
             latest = status;
             latestAt = now;
             latestStocking = around.stocking();
         }
         return status;
-    }
-
-    private SeasonStatus work(Instant now, Surroundings around) {
-        List<CohortStatus> cohorts = books.stock.status();
-        List<BedStatus> bedList = books.crops.status();
-        WaterNow waterNow = waterNow(now, around.volumeL());
-        FeedStatus feedStatus = feedStatus(now, cohorts, bedList, waterNow);
-        return new SeasonStatus(
-                cohorts,
-                feedStatus,
-                bedList,
-                NitrogenBalance.of(
-                        around.volumeL(), books.nitrogenGPerDay(now), bedList, books.tests.of("nitrate"), now),
-                PhOutlook.of(site, waterNow, books.nitrogenGPerDay(now), books.phAim(), around, now),
-                around.stocking() == Stocking.FISHLESS ? fishless(now, waterNow, cohorts, around) : null,
-                books.probes.status(now),
-                books.remarks());
-    }
-
-    private FishlessStatus fishless(Instant now, WaterNow waterNow, List<CohortStatus> cohorts, Surroundings around) {
-        WaterTest tan = books.tests.latest("total-ammonia");
-        WaterTest nitrite = books.tests.latest("nitrite");
-        FishlessPlan plan = FishlessPlan.of(
-                around.volumeL(),
-                new FishlessPlan.Known(
-                        tan == null ? Double.NaN : tan.value(),
-                        tan == null ? null : tan.at(),
-                        nitrite == null ? Double.NaN : nitrite.value(),
-                        nitrite == null ? null : nitrite.at(),
-                        waterNow.ph(),
-                        waterNow.temperatureC()),
-                now);
-        Species species = books.comingBack(cohorts);
-        PresentWater present = new PresentWater(
-                quantity -> this.present.seen(quantity, books.probes, now), this::seenTest, around.residualHighUgL());
-        List<CheckItem> list = FishReturn.of(species, present, now);
-        return new FishlessStatus(
-                plan,
-                plan.products(
-                        SeasonBooks.percent(books.protein()),
-                        LabelStrength.usualPercent(AmmoniaSource.AMMONIA_SOLUTION.word())),
-                species.id(),
-                list,
-                FishReturn.ready(list));
-    }
-
-    private @Nullable Seen seenTest(String quantity) {
-        WaterTest test = books.tests.latest(quantity);
-        return test == null ? null : new Seen(test.value(), test.at(), "");
-    }
-
-    private FeedStatus feedStatus(Instant now, List<CohortStatus> cohorts, List<BedStatus> bedList, WaterNow waterNow) {
-        FeedPlan plan =
-                FeedPlan.of(site, cohorts, temperature(now), books.feed.appetite(now), CropLedger.feedUse(bedList));
-        double protein = books.protein();
-        FeedLoad planned = FeedLoad.of(plan.middleG(), SeasonBooks.percent(protein));
-        FeedLoad recent = books.recent(now);
-        List<Species> species = books.species();
-        @Nullable ProvenLoad proven = books.bacteria.proven(now);
-        return new FeedStatus(
-                books.feed.days(),
-                books.feed.totalG(),
-                recent,
-                plan,
-                planned,
-                protein,
-                plan.cohorts().isEmpty() ? List.of() : FeedOutlook.of(recent, planned, species, waterNow, proven));
-    }
-
-    private WaterNow waterNow(Instant now, double volumeL) {
-        double temperature = temperature(now);
-        double saturation = temperature >= 0 && temperature <= 40
-                ? OxygenSolubility.saturationMgL(temperature, 0, AirPressure.atmAtElevation(site.elevationM()))
-                : Double.NaN;
-        DayValue oxygen = present.day(Quantity.DISSOLVED_OXYGEN, now);
-        DayValue ph = present.day(Quantity.PH, now);
-        return new WaterNow(
-                oxygen == null ? Double.NaN : oxygen.low(),
-                saturation,
-                temperature,
-                ph == null ? Double.NaN : ph.mean(),
-                test("total-ammonia", now),
-                test("nitrite", now),
-                test("alkalinity", now),
-                volumeL);
-    }
-
-    private double temperature(Instant now) {
-        DayValue day = present.day(Quantity.TEMPERATURE, now);
-        return day == null ? Double.NaN : day.mean();
-    }
-
-    private double test(String quantity, Instant now) {
-        WaterTest test = books.tests.latest(quantity);
-        return test == null || now.isAfter(test.at().plus(TEST_HOLDS)) ? Double.NaN : test.value();
     }
 }

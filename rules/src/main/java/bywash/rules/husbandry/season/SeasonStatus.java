@@ -2,7 +2,7 @@ package bywash.rules.husbandry.season;
 
 import bywash.rules.husbandry.plants.BedStatus;
 import bywash.rules.husbandry.plants.NitrogenStatus;
-import bywash.rules.husbandry.probes.CareStatus;
+import bywash.rules.husbandry.probes.ProbeCareStatus;
 import bywash.rules.husbandry.stock.CohortStatus;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -24,7 +24,7 @@ public record SeasonStatus(
         NitrogenStatus nitrogen,
         PhStatus ph,
         @Nullable FishlessStatus fishless,
-        List<CareStatus> probes,
+        List<ProbeCareStatus> probes,
         List<String> remarks) {
     public SeasonStatus {
         cohorts = List.copyOf(cohorts);

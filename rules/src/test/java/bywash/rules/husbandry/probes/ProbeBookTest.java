@@ -11,7 +11,7 @@ import bywash.rules.event.OperatorEntry.Calibrate;
 import bywash.rules.event.OperatorEntry.ProbeCare;
 import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.husbandry.Sites;
-import bywash.rules.husbandry.probes.CareStatus.State;
+import bywash.rules.husbandry.probes.ProbeCareStatus.State;
 import bywash.rules.published.PublishedTable;
 import bywash.rules.water.PhCalibration.Verdict;
 import java.util.ArrayList;
@@ -57,7 +57,7 @@ class ProbeBookTest {
                 day(days), "fish-do", "", List.of(new CalibrationPoint(standard, "mg/L", reading, "mg/L")), Double.NaN);
     }
 
-    private CareStatus status(String probe, double days) {
+    private ProbeCareStatus status(String probe, double days) {
         return book.status(day(days)).stream()
                 .filter(s -> s.probe().equals(probe))
                 .findFirst()

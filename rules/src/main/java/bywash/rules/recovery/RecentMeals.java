@@ -6,7 +6,7 @@ import java.time.Instant;
 import java.util.ArrayDeque;
 
 /** Feed given in the last week, and the ammonia to be expected of it. */
-public final class FeedRecord {
+public final class RecentMeals {
     /** Protein where an entry names none, as a share; grow-out feeds have 0.30 to 0.40, common practice. */
     private static final double USUAL_PROTEIN = 0.35;
 

@@ -2,7 +2,6 @@ package bywash.rules.response;
 
 import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.AlarmMemory;
-import bywash.rules.alarm.AlarmState;
 import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.chlorine.ResidualEstimate;
 import bywash.rules.detect.FlowFinding;
@@ -14,17 +13,17 @@ import bywash.rules.site.Site;
 import bywash.rules.site.VesselRole;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
-/** One incident from its first alarm on. */
-final class Incident {
-    private static final int MOST_EVENTS = 200;
+/**
+ * One incident from its first alarm on: which of its alarms stand, what moved, the highest residual, the ticks, and the sheet that is
+ * written of it. One writer.
+ */
+final class IncidentCourse {
     private static final Duration WRITE_EVERY = Duration.ofSeconds(60);
     private static final Duration OPEN_AFTER = Duration.ofDays(1);
 
@@ -33,11 +32,10 @@ final class Incident {
     private final String id;
     private final Site site;
     private final Instant began;
-    private final List<SheetEvent> events = new ArrayList<>();
+    private final IncidentEvents events;
     private final Set<String> active = new TreeSet<>();
     private final Set<Raised> raised = new TreeSet<>();
     private final TreeMap<String, Tick> done = new TreeMap<>();
-    private final TreeMap<String, Calls> calls = new TreeMap<>();
     private WaterCount water = new WaterCount();
     private @Nullable Instant ended;
     private @Nullable Instant changedAt;
@@ -45,10 +43,11 @@ final class Incident {
     private @Nullable ResponseSheet sheet;
     private @Nullable Instant writtenAt;
 
-    Incident(String id, Site site, Instant began) {
+    IncidentCourse(String id, Site site, Instant began) {
         this.id = id;
         this.site = site;
         this.began = began;
+        this.events = new IncidentEvents(site.timeZone());
     }
 
     String id() {
@@ -64,7 +63,7 @@ final class Incident {
     }
 
     void transition(AlarmTransition t) {
-        String key = t.kind().word() + " " + t.subject();
+        String key = key(t.kind(), t.subject());
         raised.add(new Raised(t.kind(), t.subject()));
         if (t.state().holds()) {
             active.add(key);
@@ -75,41 +74,12 @@ final class Incident {
         }
         writtenAt = null;
         changedAt = t.at();
-        Calls before = calls.get(key);
-        if (t.again() && before != null && before.state == t.state()) {
-            before.again(t);
-            refresh();
-        } else {
-            calls.put(key, new Calls(t.state()));
-            event(t.at(), key + " " + t.state().word() + ": " + t.message());
-        }
+        events.changed(t);
+        refresh();
     }
 
-    /** An alarm that nobody acknowledges calls again and again; that is told once, with how often. */
-    private final class Calls {
-        private final AlarmState state;
-        private @Nullable Instant first;
-        private int count;
-        private int place = -1;
-
-        Calls(AlarmState state) {
-            this.state = state;
-        }
-
-        void again(AlarmTransition t) {
-            count++;
-            Instant at = first == null ? t.at() : first;
-            first = at;
-            String words = t.kind().word() + " " + t.subject() + " " + state.word() + ", called again"
-                    + (count == 1 ? "" : " " + count + " times until " + SiteTime.words(t.at(), site.timeZone())) + ": "
-                    + t.message();
-            if (place >= 0) {
-                events.set(place, new SheetEvent(at, words));
-            } else if (events.size() < MOST_EVENTS) {
-                place = events.size();
-                events.add(new SheetEvent(at, words));
-            }
-        }
+    private static String key(AlarmKind kind, String subject) {
+        return kind.word() + " " + subject;
     }
 
     /** The record of it is damaged: what is known is what is left. */
@@ -119,7 +89,7 @@ final class Incident {
 
     /** An alarm of it stands, whatever is left of the lines that told so. */
     void stands(AlarmMemory alarm) {
-        active.add(alarm.kind().word() + " " + alarm.subject());
+        active.add(key(alarm.kind(), alarm.subject()));
         raised.add(new Raised(alarm.kind(), alarm.subject()));
         ended = null;
     }
@@ -138,9 +108,7 @@ final class Incident {
     }
 
     void event(Instant at, String words) {
-        if (events.size() < MOST_EVENTS) {
-            events.add(new SheetEvent(at, words));
-        }
+        events.add(at, words);
         refresh();
     }
 
@@ -171,13 +139,7 @@ final class Incident {
         ResidualEstimate estimate = now.residual();
         Peak highest = peak;
         if (highest == null || estimate.likelyUgL() > highest.likelyUgL()) {
-            peak = new Peak(
-                    now.at(),
-                    estimate.lowUgL(),
-                    estimate.likelyUgL(),
-                    estimate.highUgL(),
-                    estimate.probability(),
-                    estimate.acute().limitUgL());
+            peak = Peak.of(estimate, now.at());
         }
         Instant before = writtenAt;
         if (before != null && now.at().isBefore(before.plus(WRITE_EVERY))) {
@@ -200,9 +162,9 @@ final class Incident {
                 now.at(),
                 ended,
                 water.words(site.timeZone()),
-                residual(now),
+                SheetResidual.words(now.residual(), now.at(), peak, site.timeZone()),
                 RuledOut.of(now, reserves),
-                events,
+                events.all(),
                 SheetSteps.of(now, entering, mains),
                 SheetSteps.CAUTIONS));
     }
@@ -223,40 +185,9 @@ final class Incident {
                 s.water(),
                 s.residual(),
                 s.rulesOut(),
-                events,
+                events.all(),
                 steps,
                 s.cautions());
-    }
-
-    private List<String> residual(Readings now) {
-        List<String> words = new ArrayList<>();
-        ResidualEstimate e = now.residual();
-        words.add("At " + SiteTime.words(now.at(), site.timeZone()) + ": "
-                + range(
-                        e.lowUgL(),
-                        e.likelyUgL(),
-                        e.highUgL(),
-                        e.probability(),
-                        e.acute().limitUgL()));
-        Peak p = peak;
-        if (p != null) {
-            words.add("Peak at " + SiteTime.words(p.at(), site.timeZone()) + ": "
-                    + range(p.lowUgL(), p.likelyUgL(), p.highUgL(), p.probability(), p.acuteUgL()));
-        }
-        words.addAll(e.evidence());
-        return words;
-    }
-
-    private static String range(double low, double likely, double high, double probability, double acute) {
-        return String.format(
-                Locale.ROOT,
-                "%.0f ug/L likely, %.0f to %.0f; chance above the acute %.0f ug/L (%s) %.0f %%",
-                likely,
-                low,
-                high,
-                acute,
-                acute == ResidualEstimate.ACUTE_UG_L ? "US EPA 1985" : "of the species here",
-                100 * probability);
     }
 
     @Nullable
@@ -298,7 +229,7 @@ final class Incident {
                     w.water(),
                     w.residual(),
                     w.rulesOut(),
-                    events,
+                    events.all(),
                     w.steps(),
                     SheetSteps.CAUTIONS));
             Instant changed = changedAt;
@@ -307,7 +238,7 @@ final class Incident {
     }
 
     /** The same instead, of one that has seen its readings itself. */
-    void restore(Incident same) {
+    void restore(IncidentCourse same) {
         peak = same.peak;
         water = same.water;
         writtenAt = same.writtenAt;

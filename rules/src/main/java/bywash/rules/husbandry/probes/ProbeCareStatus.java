@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param suspect why its readings are not to be believed as they are; empty where they may be
  * @param words how it stands, in words with figures
  */
-public record CareStatus(
+public record ProbeCareStatus(
         String probe,
         String quantity,
         State state,
@@ -27,7 +27,7 @@ public record CareStatus(
         @Nullable Instant careAt,
         String suspect,
         String words) {
-    public CareStatus {
+    public ProbeCareStatus {
         calibrations = List.copyOf(calibrations);
         differences = List.copyOf(differences);
     }

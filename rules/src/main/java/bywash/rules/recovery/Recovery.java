@@ -118,7 +118,7 @@ public final class Recovery {
         return zeros;
     }
 
-    /** Where it stands; null where there was no incident, or it was recovered from more than a month ago. */
+    /** Where it stands; null where there was no incident, or it began more than thirty days ago. */
     public @Nullable RecoveryView view(Instant at, double systemL) {
         String id = incident;
         if (id == null || at.isAfter(began.plus(Duration.ofDays(30)))) {

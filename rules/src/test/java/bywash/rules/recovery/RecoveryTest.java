@@ -147,6 +147,51 @@ class RecoveryTest {
     }
 
     @Test
+    void isOverThirtyDaysAfterItBegan() {
+        recovery.begin("i", T);
+        assertNotNull(recovery.view(at(24 * 30), 2000));
+        assertNull(recovery.view(at(24 * 30 + 1), 2000));
+    }
+
+    @Test
+    void asksForPhAfterOneThreeAndSevenDaysAndThenEachWeek() {
+        recovery.begin("i", T);
+        for (int day : new int[] {0, 1, 3, 7}) {
+            assertTrue(due(24 * day).contains("ph"), "day " + day);
+            tests.add("ph", at(24 * day), 6.8);
+            assertFalse(due(24 * day).contains("ph"), "day " + day);
+        }
+        assertFalse(due(24 * 14 - 1).contains("ph"));
+        assertTrue(due(24 * 14).contains("ph"));
+    }
+
+    @Test
+    void twiceTheUsualIsElevatedOnceItIsHalfOfWhatAlwaysIs() {
+        for (int day = 0; day < 3; day++) {
+            tests.add("nitrite", at(24 * day), 0.1);
+        }
+        assertFalse(Bacteria.elevated(tests, "nitrite", new WaterTests.Test(at(96), 0.49)));
+        assertTrue(Bacteria.elevated(tests, "nitrite", new WaterTests.Test(at(96), 0.5)));
+        assertFalse(Bacteria.elevated(tests, "total-ammonia", new WaterTests.Test(at(96), 1.0)), "nothing is usual");
+        assertTrue(Bacteria.elevated(tests, "total-ammonia", new WaterTests.Test(at(96), 1.01)));
+    }
+
+    @Test
+    void saysWhichOfTheTwoClimbs() {
+        tests.add("total-ammonia", at(0), 0.4);
+        tests.add("nitrite", at(0), 0.1);
+        tests.add("total-ammonia", at(24), 1.4);
+        assertTrue(judged(25).startsWith("Ammonia climbs. "), judged(25));
+        assertTrue(judged(25).endsWith("no feed is on record to hold it against."), judged(25));
+        tests.add("nitrite", at(25), 1.3);
+        assertTrue(judged(26).startsWith("Ammonia and nitrite climb. "), judged(26));
+    }
+
+    private String judged(int hour) {
+        return Bacteria.judge(at(hour), tests, feed, 2000).words();
+    }
+
+    @Test
     void aClimbThatAKitCouldErrIsNoSetback() {
         tests.add("total-ammonia", at(0), 0.95);
         tests.add("total-ammonia", at(24), 1.1);

@@ -58,6 +58,25 @@ class FeedPlanTest {
     }
 
     @Test
+    @DisplayName("at 22 Cel half of the ration, as above; where the temperature is not known all of it")
+    void thePlanFollowsTheTemperature() {
+        FeedPlan cool = FeedPlan.of(Sites.site(), stock(1, 100), 22, null, null);
+        assertEquals(0.5, cool.lowG(), 1e-9);
+        assertEquals(1, cool.highG(), 1e-9);
+        assertEquals(0.75, cool.middleG(), 1e-9);
+        assertEquals(
+                1.5,
+                FeedPlan.of(Sites.site(), stock(1, 100), Double.NaN, null, null).middleG(),
+                1e-9);
+    }
+
+    @Test
+    void fryAreFedToo() {
+        FeedPlan fry = FeedPlan.of(Sites.site(), stock(1000, 0.5), 28, null, null);
+        assertEquals(500 * 0.045, fry.middleG(), 1e-9, "4 to 5 % of 500 g");
+    }
+
+    @Test
     void thePlanIsPutAgainstWhatTheBedsCanUse() {
         FeedRate.Range beds = FeedRate.byBedArea(2, FeedRate.Crop.LEAFY);
         assertTrue(FeedPlan.of(Sites.site(), stock(60, 200), 28, null, beds)
@@ -120,6 +139,20 @@ class FeedPlanTest {
                         List.of(TILAPIA),
                         new WaterNow(7.2, 8.4, 24, 6.8, 0.2, 0.1, 120, 2460),
                         new ProvenLoad(2.3, 24, day(0))));
+    }
+
+    @Test
+    void whatIsUnderItsLeastAlreadyIsSaidSo() {
+        WaterNow water = new WaterNow(4.1, 8.4, 24, 6.8, 0.2, 0.1, 40, 2460);
+        List<String> warnings =
+                FeedOutlook.of(FeedLoad.of(80, 32), FeedLoad.of(200, 32), List.of(TILAPIA), water, null).stream()
+                        .map(FeedWarning::what)
+                        .toList();
+        assertEquals(
+                List.of(
+                        "At 200 g of feed a day oxygen would fall to 0.0 mg/L; the fish need 4.0.",
+                        "Alkalinity is 40 mg/L, under 40: the pH can fall fast."),
+                warnings);
     }
 
     @Test

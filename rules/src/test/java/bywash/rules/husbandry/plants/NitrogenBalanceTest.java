@@ -124,6 +124,30 @@ class NitrogenBalanceTest {
     }
 
     @Test
+    void theReckoningHasThreeAnswers() {
+        book(new Plant(day(0), "bed-1", "lettuce", 1.2), new Plant(day(0), "bed-2", "tomato", 1.2)); // 0.72 to 1.44 g/d
+        assertEquals(Verdict.SHORT, reckoned(0.7));
+        assertEquals(Verdict.ENOUGH, reckoned(0.8));
+        assertEquals(Verdict.ENOUGH, reckoned(1.4));
+        assertEquals(Verdict.AMPLE, reckoned(1.5));
+        assertEquals(Verdict.NOT_KNOWN, reckoned(Double.NaN));
+    }
+
+    private Verdict reckoned(double madeGPerDay) {
+        return NitrogenBalance.of(VOLUME_L, madeGPerDay, beds.status(), List.of(), day(1))
+                .verdict();
+    }
+
+    @Test
+    void twoTestsADayApartGiveASlopeAndNoLess() {
+        assertNull(NitrogenBalance.of(VOLUME_L, 1, List.of(), List.of(nitrate(0, 40), nitrate(0.99, 50)), day(2))
+                .measured());
+        Slope slope = NitrogenBalance.of(VOLUME_L, 1, List.of(), List.of(nitrate(0, 40), nitrate(1, 50)), day(2))
+                .measured();
+        assertEquals(10, Objects.requireNonNull(slope).perDay(), 1e-9);
+    }
+
+    @Test
     void aHarvestCarriesNitrogenOffAndClearsItsArea() {
         book(new Plant(day(0), "bed-1", "lettuce", 0.6), new Plant(day(9), "bed-1", "lettuce", 0.6));
         book(new CropHarvest(day(30), "bed-1", "lettuce", 2400, 0.8));

@@ -193,6 +193,38 @@ class ReserveBatchTest {
         assertFalse(batch.knownSafe());
     }
 
+    @Test
+    void freeChlorineThatIsFoundIsThere() {
+        ReserveBatch batch = new ReserveBatch("reserve", CHLORINE, 500);
+        batch.tested(T, 0);
+        batch.testedFree(T, 0.6);
+        Residual r = batch.residual(T);
+        assertEquals(0.6, r.likelyMgL(), 1e-9);
+        assertTrue(r.lowMgL() > 0.5 && r.highMgL() > 0.6, r.toString());
+        assertFalse(batch.knownSafe());
+    }
+
+    @Test
+    void freeChlorineBelowWhatIsReckonedTakesNothingFromIt() {
+        ReserveBatch batch = new ReserveBatch("reserve", CHLORINE, 500);
+        batch.tested(T, 0.8);
+        batch.testedFree(T, 0.3);
+        assertEquals(0.8, batch.residual(T).likelyMgL(), 1e-9, "combined chlorine may be the rest");
+    }
+
+    @Test
+    @DisplayName("without a level probe: 400 L that stood clean and 100 L of 0.9 mg/L are 500 L of 0.18 mg/L, at most all mains")
+    void aFillingMixesIntoWhatRoomThereWas() {
+        ReserveBatch batch = new ReserveBatch("reserve", CHLORINE, 500);
+        batch.filled(T, 500);
+        batch.tested(hours(1), 0);
+        batch.released(100);
+        batch.filled(hours(1), 100);
+        Residual r = batch.residual(hours(1));
+        assertEquals(0.18, r.likelyMgL(), 0.02);
+        assertEquals(1.35, r.highMgL(), 1e-9, "what was released may have been more");
+    }
+
     private static double h(@org.jspecify.annotations.Nullable Instant at) {
         assertNotNull(at);
         return Duration.between(T, at).toMillis() / 3_600_000.0;

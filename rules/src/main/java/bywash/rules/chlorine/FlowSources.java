@@ -6,11 +6,10 @@ import java.time.Instant;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** What a found flow brings: its litres as they are known best, and what its source makes of them. */
+/** What a found flow brings: its litres as its alarm has them, and what its source makes of them. */
 final class FlowSources {
     private final Mains mains;
     private final Map<String, ReserveBatch> batches;
-    private final TreeMap<String, LitresKnown> known = new TreeMap<>();
     private final TreeMap<String, Named> named = new TreeMap<>();
 
     /** @param batches by reserve; read, never changed */
@@ -28,7 +27,7 @@ final class FlowSources {
     private record Named(Instant since, String source, String reserve) {}
 
     Inflow inflow(Instant at, String vessel, Instant since, FlowFinding finding) {
-        Litres litres = known.computeIfAbsent(vessel, v -> new LitresKnown()).take(finding);
+        Litres litres = Litres.of(finding.moved());
         double rate = StrictMath.max(0, finding.rateLMin());
         String source = source(vessel, since, finding);
         ReserveBatch batch = batches.get(source);

@@ -1,5 +1,6 @@
 package bywash.rules.chlorine;
 
+import bywash.rules.detect.Spread;
 import bywash.rules.site.SystemVolume;
 
 /**
@@ -20,6 +21,18 @@ public record Litres(double lowL, double likelyL, double highL) {
     public static Litres of(double litres) {
         double l = StrictMath.max(0, litres);
         return new Litres(l, l, l);
+    }
+
+    /** What was found to have moved. */
+    public static Litres of(Spread moved) {
+        return new Litres(moved.lowL(), moved.likelyL(), moved.highL());
+    }
+
+    /** The same, but no less than is known already. */
+    public Litres atLeast(double litres) {
+        double low = StrictMath.max(lowL, litres);
+        double likely = StrictMath.max(likelyL, low);
+        return new Litres(low, likely, StrictMath.max(highL, likely));
     }
 
     /** What a system holds. */

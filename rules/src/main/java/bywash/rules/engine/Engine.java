@@ -35,6 +35,8 @@ import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -66,6 +68,7 @@ public final class Engine {
     private final EntryRules entryRules;
     private final SeasonLedger season;
     private Stocking stocking;
+    private final Map<String, FlowFinding> findings = new LinkedHashMap<>();
     private @Nullable ChlorineMemory chlorine;
     private @Nullable Instant at;
     private boolean feedUp = true;
@@ -203,7 +206,7 @@ public final class Engine {
             probeRules.tick(monitor, health, now);
             residual.signals().stuck(monitor.probe().id(), health == ProbeStatus.Health.STUCK);
         }
-        Map<String, FlowFinding> findings = new LinkedHashMap<>();
+        findings.clear();
         for (Vessel vessel : site.vessels()) {
             FlowFinding finding = balance.finding(vessel.id());
             if (finding != null) {
@@ -225,6 +228,11 @@ public final class Engine {
         if (now.getEpochSecond() % CHLORINE_EVERY_S == 0) {
             chlorine = residual.memory(now);
         }
+    }
+
+    /** What the balance found at the last tick, of each vessel with a level: the very figures that alarms and sheets have. */
+    public Collection<FlowFinding> findings() {
+        return Collections.unmodifiableCollection(findings.values());
     }
 
     /** What is known of chlorine as of the last whole hour; null before the first. */

@@ -115,7 +115,7 @@ final class IncidentCourse {
     private void refresh() {
         ResponseSheet last = sheet;
         if (last != null) {
-            sheet = withTicks(last);
+            sheet = withTicks(last, standing() && writtenAt != null ? water.words(site.timeZone()) : last.water());
         }
     }
 
@@ -143,6 +143,7 @@ final class IncidentCourse {
         }
         Instant before = writtenAt;
         if (before != null && now.at().isBefore(before.plus(WRITE_EVERY))) {
+            refresh(); // the litres stand beside those of the alarm, which are new at each tick
             return false;
         }
         writtenAt = now.at();
@@ -155,21 +156,23 @@ final class IncidentCourse {
         Mains mains = site.mains();
         List<String> reserves =
                 site.vessels(VesselRole.RESERVE).stream().map(v -> v.id()).toList();
-        return withTicks(new ResponseSheet(
-                id,
-                site.name(),
-                began,
-                now.at(),
-                ended,
-                water.words(site.timeZone()),
-                SheetResidual.words(now.residual(), now.at(), peak, site.timeZone()),
-                RuledOut.of(now, reserves),
-                events.all(),
-                SheetSteps.of(now, entering, mains),
-                SheetSteps.CAUTIONS));
+        return withTicks(
+                new ResponseSheet(
+                        id,
+                        site.name(),
+                        began,
+                        now.at(),
+                        ended,
+                        List.of(),
+                        SheetResidual.words(now.residual(), now.at(), peak, site.timeZone()),
+                        RuledOut.of(now, reserves),
+                        events.all(),
+                        SheetSteps.of(now, entering, mains),
+                        SheetSteps.CAUTIONS),
+                water.words(site.timeZone()));
     }
 
-    private ResponseSheet withTicks(ResponseSheet s) {
+    private ResponseSheet withTicks(ResponseSheet s, List<String> waterNow) {
         List<SheetStep> steps = s.steps().stream()
                 .map(step -> {
                     Tick tick = done.get(step.id());
@@ -182,7 +185,7 @@ final class IncidentCourse {
                 s.began(),
                 s.asOf(),
                 ended,
-                s.water(),
+                waterNow,
                 s.residual(),
                 s.rulesOut(),
                 events.all(),
@@ -220,18 +223,20 @@ final class IncidentCourse {
         water.restore(figures.water(), at);
         Written w = figures.sheet();
         if (w != null) {
-            sheet = withTicks(new ResponseSheet(
-                    id,
-                    site.name(),
-                    began,
-                    w.asOf(),
-                    ended,
-                    w.water(),
-                    w.residual(),
-                    w.rulesOut(),
-                    events.all(),
-                    w.steps(),
-                    SheetSteps.CAUTIONS));
+            sheet = withTicks(
+                    new ResponseSheet(
+                            id,
+                            site.name(),
+                            began,
+                            w.asOf(),
+                            ended,
+                            w.water(),
+                            w.residual(),
+                            w.rulesOut(),
+                            events.all(),
+                            w.steps(),
+                            SheetSteps.CAUTIONS),
+                    w.water());
             Instant changed = changedAt;
             writtenAt = changed == null || changed.isBefore(w.asOf()) ? w.asOf() : null;
         }

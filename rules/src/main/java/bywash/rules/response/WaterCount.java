@@ -1,7 +1,6 @@
 package bywash.rules.response;
 
 import bywash.rules.chlorine.Litres;
-import bywash.rules.chlorine.LitresKnown;
 import bywash.rules.detect.FlowFinding;
 import bywash.rules.text.Sentence;
 import java.time.Instant;
@@ -14,11 +13,18 @@ import java.util.TreeMap;
 /** Litres that came into and went out of each vessel, added up over the findings of an incident. */
 final class WaterCount {
     private final TreeMap<String, List<WaterRun>> runs = new TreeMap<>();
-    private final TreeMap<String, LitresKnown> counts = new TreeMap<>();
-    /** Onsets by which flows that began before a restart are known since, by vessel. */
-    private final TreeMap<String, Instant> foundAgain = new TreeMap<>();
+    /** Flows that began before a restart and were found again, by vessel. */
+    private final TreeMap<String, Again> foundAgain = new TreeMap<>();
 
     private Instant restoredAt = Instant.MIN;
+
+    /**
+     * A flow found again with another onset.
+     *
+     * @param since by which it is known since
+     * @param leastL what was known of it before, which did not go out again
+     */
+    private record Again(Instant since, double leastL) {}
 
     /** The latest of one vessel: a run with the same onset is brought up to date, another one is added. */
     void take(FlowFinding finding) {
@@ -36,7 +42,9 @@ final class WaterCount {
         List<WaterRun> of = runs.computeIfAbsent(vessel, v -> new ArrayList<>());
         WaterRun last = of.isEmpty() ? null : of.get(of.size() - 1);
         boolean again = last != null && again(last, since, in, declared);
-        Litres known = counts.computeIfAbsent(vessel, v -> new LitresKnown()).take(finding);
+        Litres moved = Litres.of(finding.moved());
+        Again before = again ? foundAgain.get(vessel) : null;
+        Litres known = before == null ? moved : moved.atLeast(before.leastL());
         Instant onset = again && last != null ? last.since() : since;
         WaterRun run =
                 new WaterRun(vessel, onset, in, known, finding.source(), declared, StrictMath.abs(finding.declaredL()));
@@ -49,15 +57,15 @@ final class WaterCount {
 
     /** Whether a flow is the last run, which a restart in its midst has given another onset. */
     private boolean again(WaterRun last, Instant since, boolean in, boolean declared) {
-        if (since.equals(foundAgain.get(last.vessel()))) {
+        Again known = foundAgain.get(last.vessel());
+        if (known != null && since.equals(known.since())) {
             return true;
         }
         boolean other = last.since().equals(since) || last.in() != in || last.declared() != declared;
         if (other || !last.since().isBefore(restoredAt) || !since.isBefore(restoredAt)) {
             return false;
         }
-        foundAgain.put(last.vessel(), since);
-        counts.put(last.vessel(), new LitresKnown(since, last.litres().lowL()));
+        foundAgain.put(last.vessel(), new Again(since, last.litres().lowL()));
         return true;
     }
 
@@ -79,7 +87,6 @@ final class WaterCount {
         restoredAt = at;
         for (WaterRun run : all) {
             runs.computeIfAbsent(run.vessel(), v -> new ArrayList<>()).add(run);
-            counts.put(run.vessel(), new LitresKnown(run.since(), run.litres().lowL()));
         }
     }
 

@@ -7,20 +7,19 @@ import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.chlorine.ResidualEstimate;
 import bywash.rules.detect.FlowFinding;
 import bywash.rules.engine.Snapshot;
-import bywash.rules.engine.VesselStatus;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.Reading;
 import bywash.tui.watch.Pipeline;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** Plays lines through the rules and keeps what belongs to a span; what comes before it only teaches the rules. */
 public final class AccountRun {
     private static final Duration EVERY = Duration.ofMinutes(1);
-    private static final Duration CLOSE = Duration.ofSeconds(5);
 
     private final SiteFile file;
     private final Instant from;
@@ -35,7 +34,6 @@ public final class AccountRun {
     private @Nullable Instant lostSince;
     private @Nullable Instant firstMessage;
     private Instant nextLook;
-    private Instant lastPoint = Instant.MIN;
 
     /** @param from inclusive, to exclusive */
     public AccountRun(SiteFile file, Instant from, Instant to) {
@@ -45,6 +43,7 @@ public final class AccountRun {
         this.nextLook = from;
         this.slices = new Slices(Duration.between(from, to));
         this.pipeline = new Pipeline(file, transitions::add, this::reading);
+        pipeline.onFlows(this::flows);
     }
 
     private boolean inside(Instant at) {
@@ -106,25 +105,21 @@ public final class AccountRun {
         }
     }
 
-    /** Each minute, and while water moves each few seconds. */
+    private void flows(Instant at, Collection<FlowFinding> findings) {
+        if (inside(at)) {
+            findings.forEach(finding -> flows.take(finding, at));
+        }
+    }
+
+    /** Each minute. */
     private void look(Instant now) {
         if (now.isBefore(nextLook) || !inside(now)) {
             return;
         }
-        Snapshot s = pipeline.snapshot();
-        boolean moving = false;
-        for (VesselStatus vessel : s.vessels()) {
-            FlowFinding finding = vessel.flow();
-            if (finding != null && FlowRuns.moves(finding)) {
-                moving = true;
-                flows.take(finding, s.at() == null ? now : s.at());
-            }
-        }
-        nextLook = now.plus(moving ? CLOSE : EVERY);
-        ResidualEstimate r = s.residual();
-        if (!Double.isNaN(r.likelyUgL()) && !now.isBefore(lastPoint.plus(EVERY))) {
+        nextLook = now.plus(EVERY);
+        ResidualEstimate r = pipeline.snapshot().residual();
+        if (!Double.isNaN(r.likelyUgL())) {
             residual.add(new ResidualPoint(now, r.lowUgL(), r.likelyUgL(), r.highUgL()));
-            lastPoint = now;
         }
     }
 

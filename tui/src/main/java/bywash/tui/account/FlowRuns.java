@@ -1,7 +1,6 @@
 package bywash.tui.account;
 
 import bywash.rules.chlorine.Litres;
-import bywash.rules.chlorine.LitresKnown;
 import bywash.rules.detect.FlowFinding;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -12,11 +11,10 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
- * Adds the findings of the balance up to runs: one whose onset lies in the last run brings it up to date, one that begins
- * after the last was over begins another.
+ * Adds the findings of the balance up to runs: one with the onset of the last brings it up to date, any other begins another.
+ * Litres are those that the alarm and the response sheet tell.
  */
 final class FlowRuns {
-    private final Map<String, LitresKnown> known = new TreeMap<>();
     private final Map<String, FlowRun> open = new TreeMap<>();
     private final List<FlowRun> done = new ArrayList<>();
 
@@ -34,30 +32,20 @@ final class FlowRuns {
             return;
         }
         FlowRun last = open.get(finding.vessel());
-        double high = Math.abs(finding.volumeL()) + 2 * Math.max(0, finding.volumeSeL());
-        if (last != null && last.until().isBefore(since)) {
+        if (last != null && !last.since().equals(since)) {
             done.add(last);
-        } else if (last != null) {
-            high = Math.max(high, last.litres().highL());
         }
         open.put(
                 finding.vessel(),
                 new FlowRun(
                         finding.vessel(),
                         since,
-                        now,
+                        finding.until() == null ? now : finding.until(),
                         finding.volumeL() > 0,
-                        litres(finding, high),
+                        Litres.of(finding.moved()),
                         finding.source(),
                         finding.verdict(),
                         Math.abs(finding.declaredL())));
-    }
-
-    /** The range holds all that was thought likely while it ran: the last fit of a flow that has ended is none better. */
-    private Litres litres(FlowFinding finding, double high) {
-        Litres now =
-                known.computeIfAbsent(finding.vessel(), v -> new LitresKnown()).take(finding);
-        return new Litres(now.lowL(), now.likelyL(), Math.max(now.highL(), high));
     }
 
     /** All runs, oldest first; what ran over of a release as one of its own. */

@@ -79,6 +79,9 @@ final class ReplayCommand implements Callable<Integer> {
                     sum.transition(t);
                 },
                 reading -> {});
+        if (report != null) {
+            pipeline.onFlows((at, findings) -> sum.flows(findings));
+        }
         Instant[] next = {Instant.MIN};
         boolean whole = Recordings.read(files, err, line -> {
             pipeline.accept(line);

@@ -32,7 +32,7 @@ final class FlowSection implements Section {
         }
         blocks.add(new Block.Grid(sums()));
         blocks.add(new Block.Grid(runs(Times.LOCAL)));
-        blocks.add(new Block.Paragraph("The range holds what was likely while the water ran, to two standard errors."));
+        blocks.add(new Block.Paragraph("The range is two standard errors, as the alarm last had it."));
         return blocks;
     }
 

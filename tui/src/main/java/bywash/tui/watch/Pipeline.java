@@ -10,6 +10,7 @@ import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.AlarmMemory;
 import bywash.rules.alarm.AlarmTransition;
 import bywash.rules.chlorine.ChlorineMemory;
+import bywash.rules.detect.FlowFinding;
 import bywash.rules.engine.Engine;
 import bywash.rules.engine.IncidentMemory;
 import bywash.rules.engine.Snapshot;
@@ -25,8 +26,10 @@ import bywash.rules.husbandry.daily.PastMinutes;
 import bywash.rules.husbandry.season.SeasonLedger;
 import bywash.rules.response.IncidentBook;
 import java.time.Instant;
+import java.util.Collection;
 import java.util.List;
 import java.util.Set;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 
@@ -39,6 +42,7 @@ public final class Pipeline {
     private final Consumer<Reading> readings;
     private final Sink sink = new Sink();
     private Consumer<OperatorEntry> entries = entry -> {};
+    private BiConsumer<Instant, Collection<FlowFinding>> flows = (at, findings) -> {};
     private Consumer<String> refusals = reason -> {};
     private long messages;
     private long refused;
@@ -56,6 +60,11 @@ public final class Pipeline {
     /** Who is told of each entry as it reaches the rules. */
     public void onEntry(Consumer<OperatorEntry> to) {
         entries = to;
+    }
+
+    /** Who is told at each tick what the balance found: the last figures of a flow come once. */
+    public void onFlows(BiConsumer<Instant, Collection<FlowFinding>> to) {
+        flows = to;
     }
 
     /** Who is told why a payload gave no reading. */
@@ -175,6 +184,9 @@ public final class Pipeline {
         }
         for (AlarmTransition transition : engine.apply(event)) {
             transitions.accept(transition);
+        }
+        if (event.kind() == EngineEvent.Kind.TICK) {
+            flows.accept(event.at(), engine.findings());
         }
     }
 

@@ -7,7 +7,6 @@ import bywash.rules.detect.FlowFinding;
 import bywash.rules.detect.FlowFinding.Verdict;
 import bywash.rules.detect.Spread;
 import bywash.rules.engine.Snapshot;
-import bywash.rules.engine.VesselStatus;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
@@ -16,6 +15,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -94,11 +94,12 @@ public final class ReplayReport {
         first = first == null ? at : first;
         last = at;
         residual.add(at, s.residual());
-        for (VesselStatus vessel : s.vessels()) {
-            if (vessel.flow() != null) {
-                vessels.computeIfAbsent(vessel.vessel().id(), id -> new Litres())
-                        .take(vessel.flow());
-            }
+    }
+
+    /** What the balance found at a tick. */
+    public void flows(Collection<FlowFinding> findings) {
+        for (FlowFinding finding : findings) {
+            vessels.computeIfAbsent(finding.vessel(), id -> new Litres()).take(finding);
         }
     }
 

@@ -3,6 +3,7 @@ package bywash.rules.chlorine;
 import bywash.rules.site.Disinfectant;
 import bywash.rules.water.FirstOrderLoss;
 import bywash.rules.water.LossRate;
+import bywash.rules.text.Spans;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
@@ -153,7 +154,7 @@ public record BatchView(
     }
 
     private static String ago(Duration since) {
-        return since.toHours() < 2 ? since.toMinutes() + " min ago" : since.toHours() + " h ago";
+        return Spans.of(since) + " ago";
     }
 
     private static String words(Instant at, Known k, Safety safety) {

@@ -5,6 +5,7 @@ import bywash.rules.site.Site;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
 import bywash.rules.text.Sentence;
+import bywash.rules.text.Spans;
 import java.time.Instant;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -36,7 +37,7 @@ final class FindingWords {
     FlowFinding blind(String vessel, double silenceMin) {
         String why = Double.isNaN(silenceMin)
                 ? "No level received yet; nothing can be said."
-                : Sentence.of("No level for %.0f min; nothing can be said.", silenceMin);
+                : "No level for " + Spans.ofMinutes(silenceMin) + "; nothing can be said.";
         return new FlowFinding(vessel, Verdict.LEARNING, Double.NaN, Double.NaN, 0, 0, null, UNKNOWN, null, null, why);
     }
 
@@ -68,11 +69,9 @@ final class FindingWords {
     private FlowFinding moving(Vessel vessel, VesselFlow flow, Verdict verdict, Instant start, double nowMin) {
         double rate = flow.rateLMin();
         boolean over = !Double.isNaN(flow.endMin());
-        double minutes = (over ? flow.endMin() : nowMin) - flow.onsetMin();
         Source source = rate > 0 ? source(vessel, flow, nowMin) : new Source(UNKNOWN, "");
         String why = Sentence.of(
-                "Beyond noise and cycles: %+.1f +/- %.1f L/min for %.0f min. %s",
-                rate, 2 * flow.rateSeLMin(), minutes, source.words());
+                "Beyond noise and cycles: %+.1f +/- %.1f L/min. %s", rate, 2 * flow.rateSeLMin(), source.words());
         return new FlowFinding(
                 vessel.id(),
                 verdict,

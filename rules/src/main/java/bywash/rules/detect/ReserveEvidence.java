@@ -3,6 +3,7 @@ package bywash.rules.detect;
 import bywash.rules.detect.RampGlr.Candidate;
 import bywash.rules.text.Figures;
 import bywash.rules.text.Sentence;
+import bywash.rules.text.Spans;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -60,7 +61,7 @@ record ReserveEvidence(double missingLMin, double seLMin, String words) {
         String fell = Sentence.of("%s fell at %.1f +/- %.1f L/min", reserve, fall, 2 * se);
         return comesOn
                 ? new ReserveEvidence(Double.NaN, Double.NaN, fell + ", holds now, and still water comes")
-                : new ReserveEvidence(fall, se, fell + Sentence.of(" until %.0f min ago", nowMin - past.untilMin()));
+                : new ReserveEvidence(fall, se, fell + " until " + Spans.ofMinutes(nowMin - past.untilMin()) + " ago");
     }
 
     private static ReserveEvidence resting(String reserve, VesselFlow flow, double onsetMin) {

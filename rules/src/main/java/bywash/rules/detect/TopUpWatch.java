@@ -2,6 +2,7 @@ package bywash.rules.detect;
 
 import bywash.rules.event.OperatorEntry.TopUpStart;
 import bywash.rules.text.Sentence;
+import bywash.rules.text.Spans;
 import java.time.Duration;
 import java.time.Instant;
 import org.jspecify.annotations.Nullable;
@@ -201,9 +202,8 @@ final class TopUpWatch {
     private String idleWords(double elapsed) {
         String litres = Spread.of(enteredL(), enteredSeL()).words();
         if (enteredL() < NOTHING_SHARE * entry.volumeL()) {
-            return Sentence.of(
-                    "Nothing comes: %s in %.0f min. Is the valve open, the hose kinked, the source empty",
-                    litres, elapsed);
+            return "Nothing comes: " + litres + " in " + Spans.ofMinutes(elapsed)
+                    + ". Is the valve open, the hose kinked, the source empty";
         }
         return enteredL() < 0.9 * entry.volumeL() - 2 * enteredSeL()
                 ? "It has stopped before its volume: " + litres

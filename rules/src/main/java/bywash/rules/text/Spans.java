@@ -23,6 +23,11 @@ public final class Spans {
         return hours < 48 ? hours + " h " + minutes % 60 + " min" : hours / 24 + " d " + hours % 24 + " h";
     }
 
+    /** Of minutes, 0 or more. */
+    public static String ofMinutes(double minutes) {
+        return of(Duration.ofMillis(StrictMath.round(minutes * 60_000)));
+    }
+
     public static String of(Instant from, Instant to) {
         return of(Duration.between(from, to));
     }

@@ -21,4 +21,12 @@ final class SpansTest {
     void whatIsReckonedIsNotToldToTheSecond(long seconds, String words) {
         assertEquals(words, Spans.ahead(NOW, NOW.plusSeconds(seconds)));
     }
+
+    /** As a screen tells the same span from two instants: never rounded up beside one that is not. */
+    @ParameterizedTest
+    @CsvSource({"7.6, 7 min", "1.4, 84 s", "-1, 0 s", "125.9, 2 h 5 min"})
+    void minutesAreToldAsInstantsAre(double minutes, String words) {
+        assertEquals(words, Spans.ofMinutes(minutes));
+        assertEquals(words, Spans.of(NOW, NOW.plusMillis((long) (minutes * 60_000))));
+    }
 }

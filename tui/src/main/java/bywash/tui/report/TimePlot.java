@@ -63,7 +63,7 @@ final class TimePlot {
         }
         PlotFrame frame = frame();
         DateTimeFormatter format = DateTimeFormatter.ofPattern(
-                Duration.between(from, to).toHours() >= 72 ? "yyyy-MM-dd" : "MM-dd HH:mm", Locale.ROOT);
+                Duration.between(from, to).toHours() >= 72 ? "yyyy-MM-dd" : "yyyy-MM-dd HH:mm", Locale.ROOT);
         Instant middle = from.plus(Duration.between(from, to).dividedBy(2));
         return frame == null
                 ? ""

@@ -8,6 +8,9 @@ import java.util.List;
 /** The alarms that are not normal, by incident, what followed indented; on a wide screen with their messages. */
 final class AlarmsPane {
     private static final int ROOMY = 110;
+    /** The date of a time on another day: where there is no room for both, the date alone. */
+    private static final int DATE = "yyyy-MM-dd".length();
+
 
     private AlarmsPane() {}
 
@@ -47,6 +50,9 @@ final class AlarmsPane {
                 + " ".repeat(3 - alarm.mark().length())
                 + alarm.name();
         String end = " " + alarm.state() + " " + alarm.since();
+        if (start.length() + end.length() > width && alarm.since().length() > DATE) {
+            end = " " + alarm.state() + " " + alarm.since().substring(0, DATE);
+        }
         if (start.length() + end.length() > width) {
             end = " " + alarm.state();
         }

@@ -12,7 +12,6 @@ import org.jspecify.annotations.Nullable;
 
 /** What happened and what was entered, newest first, as far back as there is a record; with a filter and a date to go to. */
 final class LogPage extends ScrollPage {
-    private static final int TEXT = 17;
     private static final int AHEAD = 100;
     private static final int LONGEST = 40;
 
@@ -175,10 +174,10 @@ final class LogPage extends ScrollPage {
         if (part.lines().isEmpty()) {
             lines.gap().add("Nothing on record that passes the filter.", Style.PLAIN);
         }
+        int indent = LogLine.indent(part.lines());
         for (LogLine line : part.lines()) {
             String mark = line.mark() + " ".repeat(3 - line.mark().length());
             String label = mark + line.when();
-            int indent = Math.max(TEXT, label.length() + 1);
             String start = label + " ".repeat(indent - label.length());
             for (String text : Words.wrap(line.text(), Math.max(8, width - indent))) {
                 lines.raw(start + text, Style.of(line.tone()));

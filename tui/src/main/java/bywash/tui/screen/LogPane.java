@@ -6,8 +6,6 @@ import java.util.List;
 
 /** The latest alarms and entries, newest first. */
 final class LogPane {
-    private static final int TEXT = 17;
-
     private LogPane() {}
 
     static void draw(Picture picture, int row, int rows, List<LogLine> log, String title) {
@@ -16,15 +14,16 @@ final class LogPane {
             picture.put(row + 1, 1, "none", Style.PLAIN);
         }
         int next = row + 1;
+        int indent = LogLine.indent(log);
         for (LogLine line : log) {
-            List<String> text = Words.wrap(line.text(), picture.width() - TEXT);
+            List<String> text = Words.wrap(line.text(), picture.width() - indent);
             if (next + text.size() > row + 1 + rows) {
                 return;
             }
             picture.put(next, 0, line.mark(), Style.of(line.tone()));
             picture.put(next, 3, line.when(), Style.PLAIN);
             for (String part : text) {
-                picture.put(next++, TEXT, part, Style.of(line.tone()));
+                picture.put(next++, indent, part, Style.of(line.tone()));
             }
         }
     }

@@ -4,8 +4,6 @@ import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -13,7 +11,6 @@ import org.jspecify.annotations.Nullable;
 /** Days in the site's time zone, as a grower goes from one to another. */
 public final class LogDate {
     private static final Pattern TYPED = Pattern.compile("(?:(\\d{4})-)?(\\d{1,2})-(\\d{1,2})");
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM yyyy", Locale.ENGLISH);
 
     private LogDate() {}
 
@@ -41,9 +38,9 @@ public final class LogDate {
         return endOf(day.plusDays(days), frame);
     }
 
-    /** The day that ends at an instant, in words. */
+    /** The day that ends at an instant. */
     public static String words(Instant end, Frame frame) {
-        return DAY.format(end.minusMillis(1).atZone(zone(frame)));
+        return end.minusMillis(1).atZone(zone(frame)).toLocalDate().toString();
     }
 
     private static LocalDate today(Frame frame) {

@@ -17,6 +17,13 @@ import java.util.List;
  * @param raised whether an alarm was raised
  */
 public record LogLine(Instant at, String when, String mark, String text, Tone tone, boolean entry, boolean raised) {
+    /** Columns of the mark. */
+    private static final int MARK = 3;
+
+    /** The column in which the texts of these begin, so that they stand one under another. */
+    public static int indent(List<LogLine> lines) {
+        return MARK + 1 + lines.stream().mapToInt(line -> line.when().length()).max().orElse(0);
+    }
 
     public static LogLine from(Event event, Frame frame) {
         String when =

@@ -14,18 +14,16 @@ import java.util.Locale;
 /** Times, spans and wrapped text, the same on every screen. */
 public final class Words {
     private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH);
-    private static final DateTimeFormatter YEAR = DateTimeFormatter.ofPattern("d MMM yyyy HH:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
 
     private Words() {}
 
-    /** Such as {@code 06:02}, {@code 3 May 06:02} on another day than now, {@code 3 May 2025 06:02} in another year. */
+    /** Such as {@code 06:02}, {@code 2026-05-03 06:02} on another day than now: dates are ISO 8601 on screens as in reports and files. */
     public static String clock(Instant time, Instant now, ZoneId zone) {
         ZonedDateTime local = time.atZone(zone);
         ZonedDateTime today = now.atZone(zone);
         boolean day = local.toLocalDate().equals(today.toLocalDate());
-        boolean year = local.getYear() == today.getYear();
-        return (day ? CLOCK : year ? DAY : YEAR).format(local);
+        return (day ? CLOCK : DAY).format(local);
     }
 
     /** Such as {@code 45 s}, {@code 12 min}, {@code 3 h 5 min}, {@code 4 d 3 h}. */

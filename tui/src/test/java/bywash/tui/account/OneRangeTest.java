@@ -1,6 +1,7 @@
 package bywash.tui.account;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import bywash.ingest.recording.RecordedLine;
@@ -95,6 +96,9 @@ class OneRangeTest {
             for (AlarmView alarm : s.alarms()) {
                 if (alarm.kind() == AlarmKind.UNPLANNED_INFLOW) {
                     assertTrue(alarm.message().contains(moved.words()), alarm.message() + ": not " + moved.words());
+                    assertFalse(
+                            alarm.why().matches(".*L/min for [0-9]+ min.*"),
+                            "a screen says since when, and must not say it twice: " + alarm.why());
                 }
             }
             for (ResponseSheet sheet : s.care().sheets()) {

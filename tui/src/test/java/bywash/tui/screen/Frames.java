@@ -98,7 +98,7 @@ final class Frames {
                         AlarmState.UNACKNOWLEDGED,
                         since,
                         "Water nobody declared is entering sump from outside: 4.1 L/min, 33 L so far",
-                        "Beyond noise and cycles: +4.1 +/- 0.6 L/min for 8 min. No reserve falls: the water comes"
+                        "Beyond noise and cycles: +4.1 +/- 0.6 L/min. No reserve falls: the water comes"
                                 + " from outside and counts as mains water.",
                         at(12)),
                 alarm(

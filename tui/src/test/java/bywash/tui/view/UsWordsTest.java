@@ -28,7 +28,7 @@ final class UsWordsTest {
             temperature in fish-tank moves 2.5 C an hour | temperature in fish-tank moves 4.5 F an hour
             only if it is within 2 C of 21.0 C | only if it is within 3.6 F of 69.8 F
             temperature in fish-tank is 9.50 C, below 12.00 C | temperature in fish-tank is 49.1 F, below 53.6 F
-            Beyond noise and cycles: +4.1 +/- 0.6 L/min for 8 min | Beyond noise and cycles: +1.1 +/- 0.2 gal/min for 8 min
+            Beyond noise and cycles: +4.1 +/- 0.6 L/min | Beyond noise and cycles: +1.1 +/- 0.2 gal/min
             entering sump from outside: 0.8 L/min, 33 L so far | entering sump from outside: 0.21 gal/min, 8.7 gal so far
             33 L came in, system holds 2140 L (1964 to 2251) | 8.7 gal came in, system holds 565 gal (519 to 595)
             160 L (150 to 170 L) came in | 42 gal (40 to 45 gal) came in

@@ -1,5 +1,6 @@
 package bywash.rules.husbandry.bacteria;
 
+import bywash.rules.text.Spans;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Locale;
@@ -25,9 +26,7 @@ public record PresentWater(
         /** Value and age in words. */
         public String words(Instant now, String unit) {
             Duration age = Duration.between(at, now);
-            String old = age.toHours() < 2
-                    ? Math.max(0, age.toMinutes()) + " min"
-                    : age.toHours() < 48 ? age.toHours() + " h" : age.toDays() + " d";
+            String old = Spans.of(age);
             return String.format(
                     Locale.ROOT,
                     "%.2f%s, %s old%s",

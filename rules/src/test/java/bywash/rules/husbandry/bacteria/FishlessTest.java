@@ -123,7 +123,7 @@ class FishlessTest {
         List<CheckItem> good = list(probes, tests, 2);
         assertTrue(FishReturn.ready(good), good.toString());
         assertEquals(10, good.size());
-        assertEquals("24.20 C, 1 min old", good.get(0).present());
+        assertEquals("24.20 C, 86 s old", good.get(0).present());
         tests.put("nitrite", new Seen(1.2, day(9.8), ""));
         assertEquals(Answer.NO, list(probes, tests, 2).get(4).answer());
         assertFalse(FishReturn.ready(list(probes, tests, 2)));
@@ -139,7 +139,7 @@ class FishlessTest {
             assertEquals(Answer.NOT_KNOWN, items.get(i).answer(), items.get(i).toString());
         }
         assertFalse(FishReturn.ready(items));
-        assertEquals("6.80, 1 min old, suspect", items.get(1).present());
+        assertEquals("6.80, 86 s old, suspect", items.get(1).present());
     }
 
     @Test

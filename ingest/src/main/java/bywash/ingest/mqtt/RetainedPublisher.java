@@ -22,7 +22,8 @@ import org.slf4j.LoggerFactory;
 /**
  * Keeps retained messages at the broker over a connection of its own, in MQTT 3.1.1, which every broker speaks. Of each topic
  * the latest is sent, at QoS 1 and as long as it takes; whoever gives one never waits. A last will tells of our end where we
- * cannot do so ourselves.
+ * cannot do so ourselves. What the broker holds on topics of ours that we know nothing of is left over from another time: its
+ * judge says what becomes of it.
  */
 public final class RetainedPublisher implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(RetainedPublisher.class);
@@ -40,10 +41,20 @@ public final class RetainedPublisher implements AutoCloseable {
         }
     }
 
+    /** Decides what becomes of a message that the broker holds and that was not given here. Called on a thread of the client. */
+    @FunctionalInterface
+    public interface Leftovers {
+        /** What the topic holds from now on, an empty payload to hold nothing; null to leave it as it is. */
+        @Nullable
+        Retained judge(Retained found);
+    }
+
     private final BrokerSettings broker;
     private final String clientId;
     private final Retained will;
     private final Backoff backoff;
+    private String leftoverFilter = "";
+    private Leftovers leftovers = found -> null;
     private final Map<String, Retained> waiting = new LinkedHashMap<>();
     /** All that topics hold, to be said again: a broker may forget it with a restart. */
     private final Map<String, Retained> held = new LinkedHashMap<>();
@@ -68,6 +79,13 @@ public final class RetainedPublisher implements AutoCloseable {
         thread.setDaemon(true);
     }
 
+    /** Before the start: who judges what is left over, and on which topics. */
+    public RetainedPublisher leftovers(String topicFilter, Leftovers judge) {
+        leftoverFilter = topicFilter;
+        leftovers = judge;
+        return this;
+    }
+
     public RetainedPublisher start() {
         thread.start();
         return this;
@@ -79,7 +97,9 @@ public final class RetainedPublisher implements AutoCloseable {
             waiting.remove(message.topic());
             waiting.put(message.topic(), message);
             held.remove(message.topic());
-            held.put(message.topic(), message);
+            if (!message.payload().isEmpty()) {
+                held.put(message.topic(), message);
+            }
             if (held.size() > MOST_WAITING) {
                 held.remove(held.keySet().iterator().next());
             }
@@ -87,6 +107,28 @@ public final class RetainedPublisher implements AutoCloseable {
                 waiting.remove(waiting.keySet().iterator().next());
             }
             waiting.notifyAll();
+        }
+    }
+
+    /** Any thread: the topic holds nothing from now on, unless something else than this was given meanwhile. */
+    public void clear(Retained message) {
+        synchronized (waiting) {
+            if (message.equals(held.get(message.topic()))) {
+                put(new Retained(message.topic(), ""));
+            }
+        }
+    }
+
+    /** What the broker had of a topic when we came. */
+    private void found(String topic, byte[] payload) {
+        synchronized (waiting) {
+            if (held.containsKey(topic) || waiting.containsKey(topic)) {
+                return;
+            }
+            Retained now = leftovers.judge(new Retained(topic, new String(payload, StandardCharsets.UTF_8)));
+            if (now != null) {
+                put(now);
+            }
         }
     }
 
@@ -210,7 +252,28 @@ public final class RetainedPublisher implements AutoCloseable {
         synchronized (waiting) {
             held.forEach(waiting::putIfAbsent);
         }
+        lookForLeftovers(fresh);
         return fresh;
+    }
+
+    /** A broker that does not let us read leaves them as they are: publishing goes on. */
+    private void lookForLeftovers(Mqtt3AsyncClient fresh) throws InterruptedException, TimeoutException {
+        if (leftoverFilter.isEmpty()) {
+            return;
+        }
+        try {
+            await(fresh.subscribeWith()
+                    .topicFilter(leftoverFilter)
+                    .qos(MqttQos.AT_LEAST_ONCE)
+                    .callback(m -> {
+                        if (m.isRetain()) {
+                            found(m.getTopic().toString(), m.getPayloadAsBytes());
+                        }
+                    })
+                    .send());
+        } catch (ExecutionException e) {
+            LOG.info("what {} holds cannot be read: {}", leftoverFilter, e.getCause());
+        }
     }
 
     private static Mqtt3SimpleAuth auth(String username, byte @Nullable [] password) {

@@ -71,4 +71,35 @@ class RetainedPublisherTest {
             assertEquals("{w/a=1, w/watch=stopped}", kept(broker, 2).toString());
         }
     }
+
+    /** After its journal was lost a publisher knows nothing of what it left at the broker. */
+    @Test
+    void judgesWhatIsLeftOverAndNothingThatItWasGiven() throws Exception {
+        try (Mosquitto broker = new Mosquitto(dir, "allow_anonymous true");
+                RetainedPublisher publisher =
+                        new RetainedPublisher(States.broker("mqtt://127.0.0.1:" + broker.port), "test", WILL)) {
+            States.publish(broker.port, "w/alarm/a", true, "stood");
+            States.publish(broker.port, "w/alarm/b", true, "over");
+            States.publish(broker.port, "w/alarm/c", true, "old");
+            States.publish(broker.port, "w/alarm/d", true, "foreign");
+            publisher.leftovers("w/alarm/+", found -> switch (found.payload()) {
+                case "stood" -> new Retained(found.topic(), "of an earlier record");
+                case "over", "old" -> new Retained(found.topic(), "");
+                default -> null;
+            });
+            publisher.put(new Retained("w/alarm/c", "known"));
+            publisher.start();
+            String right = "{w/alarm/a=of an earlier record, w/alarm/c=known, w/alarm/d=foreign}";
+            while (!kept(broker, 3).toString().equals(right)) {
+                Thread.onSpinWait();
+            }
+            publisher.put(new Retained("w/alarm/c", "raised"));
+            publisher.clear(new Retained("w/alarm/c", "known")); // something else is there by now
+            publisher.clear(new Retained("w/alarm/a", "of an earlier record"));
+            while (!kept(broker, 2).toString().equals("{w/alarm/c=raised, w/alarm/d=foreign}")) {
+                Thread.onSpinWait();
+            }
+            assertEquals("", publisher.trouble());
+        }
+    }
 }

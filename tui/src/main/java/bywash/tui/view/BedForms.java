@@ -70,10 +70,12 @@ public final class BedForms {
             return in.open();
         }
         double area = area(in, filled, 2, "Area", false);
-        Instant at = in.when(3);
-        return in.done(
-                in.choice(0) + ": " + in.units().area(area) + " of " + in.choice(1) + " planted.",
-                new Plant(at, in.choice(0), in.choice(1), area));
+        Plant entry = new Plant(in.when(3), in.choice(0), in.choice(1), area);
+        String doubt = in.good() ? SizeCheck.doubt(frame.snapshot().site(), entry) : "";
+        if (!doubt.isEmpty()) {
+            in.warn(doubt);
+        }
+        return in.done(in.choice(0) + ": " + in.units().area(area) + " of " + in.choice(1) + " planted.", entry);
     }
 
     private static double area(FormReader in, Filled filled, int field, String label, boolean open) {

@@ -6,10 +6,12 @@ import bywash.rules.engine.Snapshot;
 import bywash.rules.event.OperatorEntry;
 import bywash.rules.event.OperatorEntry.StepDone;
 import bywash.rules.event.OperatorEntry.Withdraw;
+import bywash.rules.husbandry.season.SeasonStatus;
 import bywash.rules.response.ResponseSheet;
 import bywash.rules.response.SheetStep;
 import bywash.rules.site.Site;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /** Whether an entry can be taken as it is: the same for forms and for the shell. */
 public final class EntryCheck {
@@ -18,7 +20,7 @@ public final class EntryCheck {
     /** What is wrong and what would be right, without a full stop; empty where nothing is. */
     public static String problem(Frame frame, OperatorEntry entry) {
         Snapshot snapshot = frame.snapshot();
-        String named = problem(snapshot.site(), snapshot.alarms(), entry);
+        String named = problem(snapshot.site(), snapshot.season(), snapshot.alarms(), entry);
         if (!named.isEmpty()) {
             return named;
         }
@@ -32,8 +34,14 @@ public final class EntryCheck {
 
     /** The same of what a site file alone can tell. */
     public static String problem(Site site, List<AlarmView> standing, OperatorEntry entry) {
+        return problem(site, null, standing, entry);
+    }
+
+    private static String problem(
+            Site site, @Nullable SeasonStatus season, List<AlarmView> standing, OperatorEntry entry) {
         String named = NameCheck.problem(site, standing, entry);
-        return named.isEmpty() ? AmountCheck.problem(site, entry) : named;
+        String amount = named.isEmpty() ? AmountCheck.problem(site, entry) : named;
+        return amount.isEmpty() ? SizeCheck.problem(site, season, entry) : amount;
     }
 
     private static String step(List<ResponseSheet> sheets, StepDone entry) {

@@ -29,7 +29,6 @@ public final class EntryForms {
     public static final String ALL_FISH = "all";
 
     private static final double FAR_OVER = 2;
-    private static final double MOST_FEED_G = 100_000;
     private static final double MOST_CHEMICAL_G = 5_000;
     private static final int LONGEST_NOTE = 200;
 
@@ -51,9 +50,8 @@ public final class EntryForms {
     public static FormCheck feed(Frame frame, Filled filled) {
         FormReader in = new FormReader(frame, filled);
         double massG = in.units().grams(filled.number(0));
-        if (!(massG >= 0 && massG <= MOST_FEED_G)) {
-            in.problem("Feed: type " + in.units().massUnit() + ", 0 to "
-                    + in.units().massNumber(MOST_FEED_G) + ".");
+        if (!(massG >= 0 && Double.isFinite(massG))) {
+            in.problem("Feed: type " + in.units().massUnit() + ", 0 or more.");
         }
         double protein = filled.number(1);
         if (!in.blank(1) && !(protein > 0 && protein <= 100)) {

@@ -25,7 +25,7 @@ import java.util.concurrent.TimeUnit;
  * Publishes alarms over MQTT, all retained.
  *
  * <pre>
- *   PREFIX/SITE/alarm/ALARM/SUBJECT   the alarm line of its last change
+ *   PREFIX/SITE/alarm/ALARM/SUBJECT   the alarm line of its last change; what an earlier record left there is {@link EarlierRecord}'s
  *   PREFIX/SITE/watch                 {"time":...,"site":...,"state":"running","next_within_s":60,"alarms":{STATE:n,...}}
  *                                     with "trouble" where the watch has something to say of itself, such as a full disk;
  *                                     each 30 s while the watch's loop runs; "stopped" when it was ended;
@@ -42,6 +42,7 @@ public final class PublishOutlet implements Outlets.Outlet, AutoCloseable {
     private final LiveWatch watch;
     private final InstantSource clock;
     private final RetainedPublisher publisher;
+    private final EarlierRecord earlier;
     private final ScheduledExecutorService beat = Executors.newSingleThreadScheduledExecutor(task -> {
         Thread thread = new Thread(task, "heartbeat");
         thread.setDaemon(true);
@@ -58,6 +59,8 @@ public final class PublishOutlet implements Outlets.Outlet, AutoCloseable {
                 JSON.createObjectNode().put("site", site).put("state", "lost").toString();
         String id = "bywash-" + site + "-alarms-" + UUID.randomUUID().toString().substring(0, 8);
         this.publisher = new RetainedPublisher(broker, id, new Retained(topics + "/watch", lost));
+        this.earlier = new EarlierRecord(site, topics + "/alarm/", clock);
+        publisher.leftovers(topics + "/alarm/+/+", earlier::judge);
     }
 
     /** Begins with what stood in the journal, so that the broker holds nothing that is over. */
@@ -85,6 +88,7 @@ public final class PublishOutlet implements Outlets.Outlet, AutoCloseable {
     public void accept(AlarmTransition t, String line) {
         String topic = topics + "/alarm/" + t.kind().word() + "/"
                 + PlainText.of(t.subject(), LONGEST).replaceAll("[#+]", "_");
+        earlier.known(topic);
         publisher.put(new Retained(topic, line.isEmpty() ? AlarmLines.of(site, t) : line));
     }
 
@@ -99,6 +103,7 @@ public final class PublishOutlet implements Outlets.Outlet, AutoCloseable {
         Instant now = clock.instant();
         if (Duration.between(latest.now(), now).compareTo(BEAT) < 0) {
             publisher.put(new Retained(topics + "/watch", state("running", latest, now)));
+            earlier.over().forEach(publisher::clear);
         }
     }
 

@@ -24,9 +24,26 @@ public record TopUp(
         double enteredSeL,
         String line,
         String came) {
+    static final String UNSURE = "Not confirmed by the balance: look at the line";
+
+    /** After its end the line is watched for so long at least before it is said to be shut. */
+    public static final Duration CHECKED_FOR = Duration.ofMinutes(4);
+    /** After so long the balance gives up: it is too noisy to tell. */
+    public static final Duration GIVEN_UP_AFTER = Duration.ofMinutes(25);
+
     /** Both in one sentence, without a full stop; empty until known. */
     public String confirmation() {
         return came.isEmpty() ? line : line + "; " + came;
+    }
+
+    /** Whether the balance gave up before it could tell. */
+    public boolean unsure() {
+        return line.equals(UNSURE);
+    }
+
+    /** Whether its end has been told and nobody knows yet whether the line is shut. */
+    public boolean checking() {
+        return endedAt != null && line.isEmpty();
     }
 
     public Spread entered() {

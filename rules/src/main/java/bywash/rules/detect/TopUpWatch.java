@@ -16,7 +16,8 @@ final class TopUpWatch {
     private static final double SETTLE_MIN = 0.5;
 
     private static final double SURE_SE_L_MIN = 0.25;
-    private static final double GIVE_UP_MIN = 25;
+    private static final double GIVE_UP_MIN = TopUp.GIVEN_UP_AFTER.toMinutes();
+    private static final double LEAST_CHECK_MIN = TopUp.CHECKED_FOR.toMinutes();
     private static final double OPEN_L_MIN = 0.4;
     /** Less than this share of what was to come by now is nothing. */
     private static final double NOTHING_SHARE = 0.25;
@@ -223,13 +224,13 @@ final class TopUpWatch {
             openUntilMin = Double.POSITIVE_INFINITY;
             meter.follow(endMin, rate);
             words = Sentence.of("The line is not shut: %.1f +/- %.1f L/min still run", rate, 2 * se);
-        } else if (since > 4 && meter.rateSeLMin() < SURE_SE_L_MIN && (rate < 3 * se || rate < OPEN_L_MIN)) {
+        } else if (since > LEAST_CHECK_MIN && meter.rateSeLMin() < SURE_SE_L_MIN && (rate < 3 * se || rate < OPEN_L_MIN)) {
             line = Line.SHUT;
             words = Sentence.of("Line shut: %.1f +/- %.1f L/min over %.0f min", StrictMath.max(0, rate), 2 * se, since);
             came = cameIn();
         } else if (since > GIVE_UP_MIN) {
             line = Line.SHUT;
-            words = "Not confirmed by the balance: look at the line";
+            words = TopUp.UNSURE;
             came = cameIn();
         }
     }

@@ -7,6 +7,7 @@ import bywash.rules.engine.Snapshot;
 import bywash.rules.engine.VesselStatus;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What is said while no alarm stands. A value outside its band whose alarm still waits is named, and so is what cannot be
@@ -38,14 +39,15 @@ public record Headline(String text, Tone tone) {
                     "No alarm, but readings are suspect: " + String.join("; ", doubted) + ". See probe care (c).",
                     Tone.PLAIN);
         }
-        String unknown = unknown(s);
+        String unknown = unknown(frame);
         if (!unknown.isEmpty()) {
             return new Headline("No alarm, but not all is known yet: " + unknown + ".", Tone.PLAIN);
         }
         return new Headline("Nothing is wrong that the probes can see.", Tone.PLAIN);
     }
 
-    private static String unknown(Snapshot s) {
+    private static String unknown(Frame frame) {
+        Snapshot s = frame.snapshot();
         String waiting = s.probes().stream()
                 .filter(p -> p.health() == Health.WAITING)
                 .map(ProbeStatus::probe)
@@ -57,7 +59,9 @@ public record Headline(String text, Tone tone) {
                 .collect(Collectors.joining(", "));
         String first = waiting.isEmpty() ? "" : "no reading from " + waiting;
         String second = learning.isEmpty() ? "" : "still learning how the level of " + learning + " moves";
-        return first + (first.isEmpty() || second.isEmpty() ? "" : "; ") + second;
+        return Stream.of(first, second, TopUpProgress.open(frame))
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining("; "));
     }
 
     private static boolean learning(VesselStatus vessel) {

@@ -21,7 +21,7 @@ import java.util.List;
 public record TopUpProgress(
         boolean running, String what, double volumeShare, double timeShare, String volume, String time, String shut) {
 
-    private static final String UNKNOWN = "Line not yet confirmed shut";
+    private static final Duration LATELY = Duration.ofHours(1);
 
     public static TopUpProgress from(Frame frame) {
         TopUp topUp = frame.snapshot().topUp();
@@ -43,7 +43,47 @@ public record TopUpProgress(
                 share(ran / topUp.plannedTime().toMillis()),
                 volume(topUp, units, ended == null),
                 ended == null ? timeLeft(topUp, frame.at()) : "ran " + Words.span(topUp.startedAt(), ended),
-                UsWords.water(ended == null ? topUp.confirmation() : shut(topUp), frame));
+                topUp.checking() ? checked(topUp, frame) : UsWords.water(topUp.confirmation(), frame));
+    }
+
+    /** What is being checked after an end and until when, or that it could not be; empty where all is known or nothing was ended lately. */
+    static String open(Frame frame) {
+        TopUp topUp = frame.snapshot().topUp();
+        Instant ended = topUp == null ? null : topUp.endedAt();
+        if (topUp == null || ended == null || frame.at().isAfter(ended.plus(LATELY))) {
+            return "";
+        }
+        String line = "whether the line into " + topUp.vessel() + " is shut";
+        if (topUp.checking()) {
+            return line + " and nothing else runs in is watched " + until(ended, frame) + "; look at the hose end";
+        }
+        return topUp.unsure() ? line + " could not be confirmed: look at it" : "";
+    }
+
+    private static String checked(TopUp topUp, Frame frame) {
+        Instant ended = topUp.endedAt();
+        return ended == null
+                ? ""
+                : "Not yet confirmed shut: watched " + until(ended, frame) + " for water that still runs into "
+                        + topUp.vessel() + ", by its line or from elsewhere";
+    }
+
+    private static String until(Instant ended, Frame frame) {
+        String soonest = soonest(ended, frame);
+        String latest = clock(ended.plus(TopUp.GIVEN_UP_AFTER), frame) + " at the latest";
+        return soonest.contains("about") ? soonest + ", " + latest : "until " + latest;
+    }
+
+    /** Until when it takes where the level is calm; after that, until when it is tried. */
+    private static String soonest(Instant ended, Frame frame) {
+        Instant soonest = ended.plus(TopUp.CHECKED_FOR);
+        return soonest.isAfter(frame.at())
+                ? "until about " + clock(soonest, frame)
+                : "until " + clock(ended.plus(TopUp.GIVEN_UP_AFTER), frame);
+    }
+
+    private static String clock(Instant at, Frame frame) {
+        return Words.clock(at, frame.at(), frame.snapshot().site().timeZone());
     }
 
     /** Whether water comes by its line that should not: after its end, or beyond its volume. */
@@ -93,12 +133,8 @@ public record TopUpProgress(
             return "TOP-UP into " + topUp.vessel() + " from " + topUp.source() + ": " + how;
         }
         String when = Words.clock(ended, frame.at(), frame.snapshot().site().timeZone());
-        String line = topUp.line().isEmpty() ? UNKNOWN : topUp.line(); // what came in stands on the page of the top-up
+        String line = topUp.checking() ? "Line not yet confirmed shut, watched " + soonest(ended, frame) : topUp.line(); // what came in stands on the page of the top-up
         return "Top-up ended " + when + ". " + UsWords.water(line, frame) + ".";
-    }
-
-    private static String shut(TopUp topUp) {
-        return topUp.confirmation().isEmpty() ? UNKNOWN : topUp.confirmation();
     }
 
     private static String volume(TopUp topUp, DisplayUnits units, boolean running) {

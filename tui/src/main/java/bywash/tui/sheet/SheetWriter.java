@@ -52,7 +52,7 @@ final class SheetWriter {
         }
         section("What happened");
         for (SheetEvent event : sheet.events()) {
-            item("- ", time(event.at()) + " " + event.words());
+            item("- ", time(event.at()) + " " + UsWords.water(event.words(), units));
         }
         section("Cautions");
         items(sheet.cautions(), "");

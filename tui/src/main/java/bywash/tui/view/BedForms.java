@@ -148,10 +148,12 @@ public final class BedForms {
                 ? ""
                 : bed(frame, id)
                         .filter(b -> b.plantedM2() > 0)
-                        .map(b -> NitrogenBalance.without(
-                                season.nitrogen(),
-                                b,
-                                frame.snapshot().systemVolume().likelyL()))
+                        .map(b -> UsWords.of(
+                                NitrogenBalance.without(
+                                        season.nitrogen(),
+                                        b,
+                                        frame.snapshot().systemVolume().likelyL()),
+                                frame.snapshot().site().units()))
                         .orElse("");
     }
 }

@@ -135,7 +135,7 @@ public final class FeedView {
                 : ", in steps as they come:";
         out.add(Passage.plain("Plan", plan.means() + all));
         for (PhPlan.Step step : plan.steps()) {
-            out.add(Passage.plain(StockView.day(step.doseAt(), frame).substring(5), step.words()));
+            out.add(Passage.plain(StockView.day(step.doseAt(), frame), step.words()));
         }
         if (!plan.after().isEmpty()) {
             out.add(Passage.plain("Then", plan.after()));

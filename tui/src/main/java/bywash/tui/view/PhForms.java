@@ -139,7 +139,7 @@ public final class PhForms {
         PhPlan plan = plan(frame, aim(frame, filled));
         List<String> lines = new ArrayList<>();
         for (PhPlan.Step step : plan.steps()) {
-            lines.add(StockView.day(step.doseAt(), frame).substring(5) + "  " + step.words());
+            lines.add(StockView.day(step.doseAt(), frame) + "  " + step.words());
         }
         if (plan.productG() > 0) {
             lines.add(String.format(Locale.ROOT, "%.0f g in all.", plan.productG()));

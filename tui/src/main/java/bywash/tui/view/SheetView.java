@@ -26,7 +26,7 @@ public final class SheetView {
         section(out, "Readings", sheet.rulesOut(), frame);
         String label = "Record";
         for (SheetEvent event : sheet.events()) {
-            out.add(Passage.plain(label, clock(event.at(), frame) + " " + event.words()));
+            out.add(Passage.plain(label, clock(event.at(), frame) + " " + UsWords.water(event.words(), frame)));
             label = "";
         }
         section(out, "Cautions", sheet.cautions(), frame);

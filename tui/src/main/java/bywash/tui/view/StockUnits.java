@@ -6,6 +6,10 @@ import bywash.rules.site.Units;
 public record StockUnits(Units units) {
     private static final double G_PER_POUND = 453.59237;
     private static final double G_PER_OUNCE = G_PER_POUND / 16;
+    /** Below these a mass is told to a tenth. */
+    private static final double FINE_OUNCES = 100;
+
+    private static final double FINE_GRAMS = 10;
     private static final double M2_PER_FT2 = 0.3048 * 0.3048;
     private static final double M3_PER_GALLON = 0.003785411784;
 
@@ -35,7 +39,8 @@ public record StockUnits(Units units) {
     /** The same without its unit. */
     public String massNumber(double grams) {
         double shown = us() ? grams / G_PER_OUNCE : grams;
-        return Words.number(shown, shown != 0 && (us() || Math.abs(shown) < 10) ? 1 : 0);
+        double fine = us() ? FINE_OUNCES : FINE_GRAMS;
+        return Words.number(shown, shown != 0 && Math.abs(shown) < fine ? 1 : 0);
     }
 
     /** Of a whole cohort or a season's feed. */

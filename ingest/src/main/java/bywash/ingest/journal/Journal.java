@@ -40,6 +40,11 @@ public final class Journal implements AutoCloseable, MinuteArchive {
         JournalFile.loadLibrary();
     }
 
+    /** Has SQLite's native library unpacked in this folder, which is made when it is needed, instead of the machine's own. */
+    public static void libraryFolder(Path folder, InstantSource clock) {
+        NativeLibrary.folder(folder, clock);
+    }
+
     /** Keeps these, each by itself, in a journal in memory that is then forgotten: so that the code is warm. */
     public static void rehearse(List<Writing> all) {
         try {

@@ -46,6 +46,7 @@ final class JournalFile implements AutoCloseable {
     }
 
     static void loadLibrary() {
+        NativeLibrary.prepare();
         try (Connection db = new SQLiteConfig().createConnection("jdbc:sqlite::memory:")) {
             Schema.migrate(db);
         } catch (SQLException e) {
@@ -59,7 +60,7 @@ final class JournalFile implements AutoCloseable {
      * @throws IOException in words for the grower
      */
     static JournalFile lock(Path dir, String siteId) throws IOException {
-        Files.createDirectories(dir, owner("rwx------"));
+        createFolder(dir);
         Path lockPath = dir.resolve(siteId + ".db.lock");
         if (!Files.exists(lockPath)) {
             createOwned(lockPath);
@@ -86,6 +87,11 @@ final class JournalFile implements AutoCloseable {
         return FileSystems.getDefault().supportedFileAttributeViews().contains("posix")
                 ? new FileAttribute<?>[] {PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString(rights))}
                 : new FileAttribute<?>[0];
+    }
+
+    /** Makes a folder, and those above it that are missing, for its owner alone. */
+    static void createFolder(Path folder) throws IOException {
+        Files.createDirectories(folder, owner("rwx------"));
     }
 
     static void createOwned(Path file) throws IOException {
@@ -126,6 +132,7 @@ final class JournalFile implements AutoCloseable {
         key = Files.readAttributes(path, BasicFileAttributes.class).fileKey();
         SQLiteConfig config = new SQLiteConfig();
         config.setBusyTimeout(2000);
+        NativeLibrary.prepare();
         Connection db = config.createConnection("jdbc:sqlite:" + path.toAbsolutePath());
         try {
             Schema.migrate(db);
@@ -159,6 +166,7 @@ final class JournalFile implements AutoCloseable {
         SQLiteConfig config = new SQLiteConfig();
         config.setLockingMode(SQLiteConfig.LockingMode.EXCLUSIVE);
         config.setBusyTimeout(2000);
+        NativeLibrary.prepare();
         Connection db = config.createConnection("jdbc:sqlite:" + path.toAbsolutePath());
         try {
             db.setAutoCommit(false);

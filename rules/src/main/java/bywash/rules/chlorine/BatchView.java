@@ -1,9 +1,9 @@
 package bywash.rules.chlorine;
 
 import bywash.rules.site.Disinfectant;
+import bywash.rules.text.Spans;
 import bywash.rules.water.FirstOrderLoss;
 import bywash.rules.water.LossRate;
-import bywash.rules.text.Spans;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;

@@ -224,7 +224,9 @@ final class TopUpWatch {
             openUntilMin = Double.POSITIVE_INFINITY;
             meter.follow(endMin, rate);
             words = Sentence.of("The line is not shut: %.1f +/- %.1f L/min still run", rate, 2 * se);
-        } else if (since > LEAST_CHECK_MIN && meter.rateSeLMin() < SURE_SE_L_MIN && (rate < 3 * se || rate < OPEN_L_MIN)) {
+        } else if (since > LEAST_CHECK_MIN
+                && meter.rateSeLMin() < SURE_SE_L_MIN
+                && (rate < 3 * se || rate < OPEN_L_MIN)) {
             line = Line.SHUT;
             words = Sentence.of("Line shut: %.1f +/- %.1f L/min over %.0f min", StrictMath.max(0, rate), 2 * se, since);
             came = cameIn();

@@ -213,7 +213,8 @@ class ReserveBatchTest {
     }
 
     @Test
-    @DisplayName("without a level probe: 400 L that stood clean and 100 L of 0.9 mg/L are 500 L of 0.18 mg/L, at most all mains")
+    @DisplayName(
+            "without a level probe: 400 L that stood clean and 100 L of 0.9 mg/L are 500 L of 0.18 mg/L, at most all mains")
     void aFillingMixesIntoWhatRoomThereWas() {
         ReserveBatch batch = new ReserveBatch("reserve", CHLORINE, 500);
         batch.filled(T, 500);

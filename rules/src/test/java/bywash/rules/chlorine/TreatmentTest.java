@@ -13,7 +13,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 class TreatmentTest {
     @Test
-    @DisplayName("1 g of thiosulfate: planned as pentahydrate, a mole a mole (248.18 / 70.90); at most anhydrous, four (158.11)")
+    @DisplayName(
+            "1 g of thiosulfate: planned as pentahydrate, a mole a mole (248.18 / 70.90); at most anhydrous, four (158.11)")
     void thiosulfateMayRemoveFarMoreThanPlanned() {
         Litres removes = Treatment.THIOSULFATE.removesMg(1);
         assertEquals(1000 * 70.90 / 248.18, removes.likelyL(), 0.1);
@@ -49,11 +50,10 @@ class TreatmentTest {
     @ParameterizedTest
     @EnumSource
     void onlyCarbonAndChemicalsRidWaterOfChloramine(Treatment treatment) {
-        boolean removes =
-                switch (treatment) {
-                    case STANDING, AERATED, SUNLIT -> false;
-                    case CARBON, THIOSULFATE, ASCORBIC_ACID -> true;
-                };
+        boolean removes = switch (treatment) {
+            case STANDING, AERATED, SUNLIT -> false;
+            case CARBON, THIOSULFATE, ASCORBIC_ACID -> true;
+        };
         assertEquals(removes, treatment.removesChloramine());
     }
 

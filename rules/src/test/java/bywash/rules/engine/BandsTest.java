@@ -22,9 +22,9 @@ import org.junit.jupiter.api.Test;
 
 class BandsTest {
     private static final double NONE = Double.POSITIVE_INFINITY;
-    private static final Vessel TANK =
-            new Vessel("fish-tank", VesselRole.FISH_TANK, null, 1500, Double.NaN, null, 1);
-    private static final Vessel RESERVE = new Vessel("reserve", VesselRole.RESERVE, null, 800, Double.NaN, "fish-tank", 1);
+    private static final Vessel TANK = new Vessel("fish-tank", VesselRole.FISH_TANK, null, 1500, Double.NaN, null, 1);
+    private static final Vessel RESERVE =
+            new Vessel("reserve", VesselRole.RESERVE, null, 800, Double.NaN, "fish-tank", 1);
 
     private static Probe probe(Vessel vessel, Quantity quantity) {
         return new Probe("p", vessel.id(), quantity, null, Duration.ofSeconds(30));
@@ -45,7 +45,8 @@ class BandsTest {
         assertEquals(new Band(5, 32), of(Quantity.TEMPERATURE, Stocking.FISHLESS));
         assertEquals(new Band(5, NONE), of(Quantity.DISSOLVED_OXYGEN, Stocking.FISH));
         assertEquals(new Band(3, NONE), of(Quantity.DISSOLVED_OXYGEN, Stocking.FISHLESS));
-        for (Quantity none : List.of(Quantity.ORP, Quantity.LEVEL, Quantity.CONDUCTIVITY, Quantity.FLOW, Quantity.STATE)) {
+        for (Quantity none :
+                List.of(Quantity.ORP, Quantity.LEVEL, Quantity.CONDUCTIVITY, Quantity.FLOW, Quantity.STATE)) {
             assertNull(of(none, Stocking.FISH), none.word());
         }
     }

@@ -1,5 +1,6 @@
 package bywash.tui.command;
 
+import bywash.ingest.journal.Journal;
 import bywash.ingest.text.PlainText;
 import bywash.tui.command.calc.CalcCommand;
 import java.io.IOException;
@@ -7,6 +8,7 @@ import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.InstantSource;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -49,6 +51,7 @@ public final class Main {
 
     public static void main(String[] args) {
         System.setProperty(LastingLog.PROPERTY, LastingLog.class.getName());
+        Journal.libraryFolder(StateFolder.standard().resolve("native"), InstantSource.system());
         HeadStart.forCommand(args);
         LogFile.begin();
         int code = commandLineFor(args).execute(args);

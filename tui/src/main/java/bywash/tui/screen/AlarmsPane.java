@@ -11,7 +11,6 @@ final class AlarmsPane {
     /** The date of a time on another day: where there is no room for both, the date alone. */
     private static final int DATE = "yyyy-MM-dd".length();
 
-
     private AlarmsPane() {}
 
     static int wanted(OverviewView view, int width) {

@@ -22,7 +22,9 @@ public record LogLine(Instant at, String when, String mark, String text, Tone to
 
     /** The column in which the texts of these begin, so that they stand one under another. */
     public static int indent(List<LogLine> lines) {
-        return MARK + 1 + lines.stream().mapToInt(line -> line.when().length()).max().orElse(0);
+        return MARK
+                + 1
+                + lines.stream().mapToInt(line -> line.when().length()).max().orElse(0);
     }
 
     public static LogLine from(Event event, Frame frame) {

@@ -87,9 +87,8 @@ final class SizeCheck {
                 : season.cohorts().stream()
                         .mapToDouble(c -> c.biomass().highG())
                         .sum();
-        double most = fishG > 0
-                ? Math.max(MOST_FED_SHARE * fishG, FED_G_PER_L * tanksL())
-                : FED_UNKNOWN_G_PER_L * tanksL();
+        double most =
+                fishG > 0 ? Math.max(MOST_FED_SHARE * fishG, FED_G_PER_L * tanksL()) : FED_UNKNOWN_G_PER_L * tanksL();
         if (!(most > 0) || massG <= most) {
             return "";
         }

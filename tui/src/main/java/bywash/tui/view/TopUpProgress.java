@@ -133,7 +133,9 @@ public record TopUpProgress(
             return "TOP-UP into " + topUp.vessel() + " from " + topUp.source() + ": " + how;
         }
         String when = Words.clock(ended, frame.at(), frame.snapshot().site().timeZone());
-        String line = topUp.checking() ? "Line not yet confirmed shut, watched " + soonest(ended, frame) : topUp.line(); // what came in stands on the page of the top-up
+        String line = topUp.checking()
+                ? "Line not yet confirmed shut, watched " + soonest(ended, frame)
+                : topUp.line(); // what came in stands on the page of the top-up
         return "Top-up ended " + when + ". " + UsWords.water(line, frame) + ".";
     }
 

@@ -59,8 +59,7 @@ final class SizeCheckTest {
                 "Over 1.50 m2 the media of bed-1 would be 120 mm deep; is the area right?",
                 SizeCheck.doubt(SITE, (Plant) entry("'plant','vessel':'bed-1','crop':'lettuce','area':'1.5 m2'")));
         assertEquals(
-                "",
-                SizeCheck.doubt(SITE, (Plant) entry("'plant','vessel':'bed-1','crop':'lettuce','area':'0.6 m2'")));
+                "", SizeCheck.doubt(SITE, (Plant) entry("'plant','vessel':'bed-1','crop':'lettuce','area':'0.6 m2'")));
         assertEquals(Units.METRIC, SITE.units());
     }
 }

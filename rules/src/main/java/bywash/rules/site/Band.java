@@ -8,6 +8,7 @@ public record Band(double low, double high) {
         }
     }
 
+    /** Whether a value is inside, ends and all; NaN is in no band. */
     public boolean contains(double value) {
         return value >= low && value <= high;
     }

@@ -54,8 +54,7 @@ class NitrogenRulesTest {
         AlarmView alarm = after(Duration.ZERO, Stocking.FISH).get(0);
         assertEquals(AlarmKind.AMMONIA_TOXIC, alarm.kind());
         assertEquals("fish-tank", alarm.subject());
-        assertEquals(
-                Map.of("tan_mg_l", 1.0, "nh3_n_mg_l", 0.050, "ph", 8.0, "temperature_cel", 24.0), alarm.values());
+        assertEquals(Map.of("tan_mg_l", 1.0, "nh3_n_mg_l", 0.050, "ph", 8.0, "temperature_cel", 24.0), alarm.values());
     }
 
     @Test
@@ -94,8 +93,7 @@ class NitrogenRulesTest {
         assertEquals(10.0, values(Duration.ofMinutes(3)).get("tan_mg_l"), "one that does not count");
         rules.withdrawn(T.plus(Duration.ofMinutes(3)), wrong, right);
         after(Duration.ofMinutes(4), Stocking.FISH);
-        assertEquals(
-                T.plus(Duration.ofMinutes(3)), board.views().get(0).easedAt(), "over once its off-delay is, too");
+        assertEquals(T.plus(Duration.ofMinutes(3)), board.views().get(0).easedAt(), "over once its off-delay is, too");
     }
 
     @Test

@@ -41,6 +41,7 @@ public final class DailyWater implements WaterHistory {
         };
     }
 
+    /** A believed reading of a probe, unit as its quantity's; one of a probe that is not kept is passed over. */
     public void reading(String probe, Instant at, double value) {
         ProbeDays days = probes.get(probe);
         if (days != null) {

@@ -64,6 +64,7 @@ public final class FeedBook {
         return new ArrayList<>(days.values());
     }
 
+    /** All feed on record, g, 0 or more. */
     public double totalG() {
         return totalG;
     }

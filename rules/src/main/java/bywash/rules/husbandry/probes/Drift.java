@@ -12,10 +12,12 @@ import bywash.rules.text.Sentence;
  * @param days between them (above 0)
  */
 public record Drift(double error, double days, String unit) {
+    /** Unit of the quantity a day. */
     public double perDay() {
         return error / days;
     }
 
+    /** Unit of the quantity in thirty days. */
     public double perMonth() {
         return 30 * perDay();
     }

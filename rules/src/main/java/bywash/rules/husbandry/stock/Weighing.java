@@ -20,6 +20,7 @@ public record Weighing(Instant at, int counted, int cohortCount, double totalG, 
         }
     }
 
+    /** Mean of those counted, g. */
     public double meanG() {
         return totalG / counted;
     }

@@ -110,7 +110,9 @@ final class EntryFields {
                 && n.signum() >= 0) {
             return n.intValue();
         }
-        throw new BrokenEntry("\"" + name + "\" of " + word + " is not a count", "a whole number, 0 to 9999999");
+        throw new BrokenEntry(
+                has(name) ? "\"" + name + "\" of " + word + " is not a count" : word + " has no \"" + name + "\"",
+                "a whole number, 0 to 9999999");
     }
 
     /** A flat list of texts; a number counts as its text. */
@@ -123,13 +125,16 @@ final class EntryFields {
 
     /** Which of the words stands there: 0, 1 and so on. */
     int oneOf(String name, String... words) throws BrokenEntry {
-        String text = text(name);
+        String text = textOrNull(name);
         for (int i = 0; i < words.length; i++) {
             if (words[i].equals(text)) {
                 return i;
             }
         }
         throw new BrokenEntry(
-                "\"" + name + "\" of " + word + " is \"" + JsonLines.shown(text) + "\"", String.join(" or ", words));
+                text == null
+                        ? word + " has no \"" + name + "\""
+                        : "\"" + name + "\" of " + word + " is \"" + JsonLines.shown(text) + "\"",
+                String.join(" or ", words));
     }
 }

@@ -65,4 +65,11 @@ class MeasureTest {
         }
         assertEquals("160 L", Measure.format(160, "L"));
     }
+
+    @Test
+    void aNumberIsWrittenOut() {
+        assertEquals("1000000000 g", Measure.format(1e9, "g"));
+        assertEquals("0.00005 mg/L", Measure.format(5e-5, "mg/L"));
+        assertEquals("0.9 m", Measure.format(0.9, "m"));
+    }
 }

@@ -6,6 +6,7 @@ import bywash.rules.event.OperatorEntry.BatchFill;
 import bywash.rules.event.OperatorEntry.BatchTreat;
 import bywash.rules.event.OperatorEntry.Dose;
 import bywash.rules.event.OperatorEntry.Shelve;
+import bywash.rules.event.OperatorEntry.WaterTest;
 import bywash.rules.event.OperatorEntry.TopUpStart;
 import bywash.rules.site.Site;
 import bywash.rules.site.Vessel;
@@ -33,7 +34,8 @@ final class AmountCheck {
                 ((Shelve) entry).duration().compareTo(LONGEST_SHELF) > 0
                         ? "an alarm is shelved for at most 24 h; out-of-service takes one out until return-to-service"
                         : "";
-            case TOP_UP_END, TEST, STOCKING, FEED, FISH_IN, HARVEST, WEIGH, FISH_LOSS, FISH_MOVE, PLANT -> "";
+            case TEST -> test(site, (WaterTest) entry);
+            case TOP_UP_END, STOCKING, FEED, FISH_IN, HARVEST, WEIGH, FISH_LOSS, FISH_MOVE, PLANT -> "";
             case CROP_HARVEST, BED, CALIBRATE, PROBE_CARE, PH_PLAN, ACKNOWLEDGE, UNSHELVE -> "";
             case MAINTENANCE_START, MAINTENANCE_END, OUT_OF_SERVICE, RETURN_TO_SERVICE -> "";
             case NOTE, STEP_DONE, WITHDRAW -> "";
@@ -46,6 +48,16 @@ final class AmountCheck {
         }
         String into = holds(site, entry.vessel(), entry.volumeL());
         return into.isEmpty() ? holds(site, entry.source(), entry.volumeL()) : into;
+    }
+
+    /** What no kit and no meter shows is a slip of the hand or of the unit: the same range as at the form. */
+    private static String test(Site site, WaterTest entry) {
+        DisplayUnits units = new DisplayUnits(site.units());
+        return TestKind.of(entry.quantity())
+                .filter(kind -> !(entry.value() >= kind.lowest() && entry.value() <= kind.highest()))
+                .map(kind -> kind.label() + " of " + kind.words(entry.value(), units) + " cannot be; give "
+                        + kind.number(kind.lowest(), units) + " to " + kind.words(kind.highest(), units))
+                .orElse("");
     }
 
     private static String fill(Site site, BatchFill entry) {

@@ -20,6 +20,7 @@ final class AmountCheckTest {
             'top-up-start','vessel':'fish-tank','source':'reserve','volume':'1000 L','duration':'9 min' | reserve holds at most 900 L, not 1000 L; give a volume that fits
             'top-up-start','vessel':'sump','source':'mains','volume':'9 L','duration':'25 h' | a top-up runs for at most 24 h; give its duration
             'shelve','alarm':'overflow-near','subject':'sump','duration':'900 h' | an alarm is shelved for at most 24 h; out-of-service takes one out until return-to-service
+            'test','vessel':'fish-tank','quantity':'total-chlorine','value':'1000 mg/L' | total chlorine of 1000.00 mg/L cannot be; give 0.00 to 20.00 mg/L
             'dose','vessel':'reserve','reagent':'ascorbic-acid','amount':'9 g' | vessel "reserve" is a reserve; what goes into one is a batch-treat
             'dose','vessel':'sump','reagent':'ascorbic-acid','amount':'21 kg' | amount of dose is more than 20 kg; give what was dosed
             """)

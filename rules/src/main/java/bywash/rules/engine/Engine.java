@@ -332,7 +332,7 @@ public final class Engine {
             double levelMm = believedLevel(vessel, at);
             double volumeL = volume(vessel, levelMm);
             vessels.add(new VesselStatus(
-                    vessel, levelMm, volumeL, vessel.overflowMm() - levelMm, balance.finding(vessel.id())));
+                    vessel, levelMm, volumeL, vessel.overflowMm() - levelMm, findings.get(vessel.id())));
         }
         return new Snapshot(
                 site,

@@ -54,7 +54,7 @@ final class BroughtTest {
         String words = brought.consequence("reserve", T.plusSeconds(7200));
         assertTrue(
                 words.matches(
-                        "Water of reserve brings 0\\.2\\d to 0\\.3\\d mg/L of chlorine \\(filled 2 h ago, a test found chlorine; .*\\), and"
+                        "Water of reserve brings 0\\.2\\d to 0\\.3\\d mg/L of chlorine \\(filled 2 h 0 min ago, a test found chlorine; .*\\), and"
                                 + " the vessel overflows\\."),
                 words);
     }

@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
  * What a watch answers to a request: the first line it sends.
  *
  * @param good whether it was done, or begins
- * @param words what stands in the way; empty where it is good
+ * @param words what stands in the way, or is doubtful about what was done; empty where nothing is
  */
 record Answer(boolean good, String words) {
     static final Answer GOOD = new Answer(true, "");

@@ -28,18 +28,20 @@ public final class WatchClient {
      * @throws SocketPlace.NoWatch where none runs
      * @throws IOException in words, where it was refused
      */
-    public void enter(OperatorEntry entry) throws IOException {
+    /** @return what is doubtful about it, though it was taken down; empty where nothing is */
+    public String enter(OperatorEntry entry) throws IOException {
         try (SocketChannel channel = SocketPlace.connect(state, siteId)) {
-            ask(channel, new Request.Enter(entry));
+            return ask(channel, new Request.Enter(entry));
         }
     }
 
-    private static void ask(SocketChannel channel, Request request) throws IOException {
+    private static String ask(SocketChannel channel, Request request) throws IOException {
         SocketStreams.output(channel).write((Request.toJson(request) + "\n").getBytes(StandardCharsets.UTF_8));
         Answer answer = Answer.read(WatchServer.line(SocketStreams.input(channel)));
         if (!answer.good()) {
             throw new IOException(answer.words());
         }
+        return answer.words();
     }
 
     /**

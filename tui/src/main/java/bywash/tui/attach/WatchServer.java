@@ -16,14 +16,17 @@ import java.nio.channels.SocketChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.Instant;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.locks.LockSupport;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -35,6 +38,10 @@ public final class WatchServer implements AutoCloseable {
     private static final long PATIENCE_S = 10;
     /** After a fault in taking a call, so that one that lasts does not fill the log. */
     private static final long PAUSE_MS = 1000;
+    /** An entry waits two seconds for readings that are late, then for the next round. */
+    private static final long LOOK_AGAIN_MS = 100;
+
+    private static final int MOST_LOOKS = 50;
 
     private final Path state;
     private final String siteId;
@@ -43,6 +50,10 @@ public final class WatchServer implements AutoCloseable {
     private final Set<SocketChannel> callers = ConcurrentHashMap.newKeySet();
 
     private final Duration patience;
+    /** Never down: to wait on. */
+    private final CountDownLatch pause = new CountDownLatch(1);
+    /** The time of the latest entry that was taken down here. */
+    private volatile @Nullable Instant takenAt;
 
     private WatchServer(Path state, String siteId, WatchHost host, ServerSocketChannel server, Duration patience) {
         this.patience = patience;
@@ -147,15 +158,39 @@ public final class WatchServer implements AutoCloseable {
         return new String(text.toString().getBytes(StandardCharsets.ISO_8859_1), StandardCharsets.UTF_8);
     }
 
-    private Answer enter(OperatorEntry entry) {
+    /** What is wrong with it, once the frame shows what was entered just before: an entry reaches the rules some seconds later. */
+    private String problem(OperatorEntry entry) throws InterruptedException {
         String problem = EntryCheck.problem(host.frame(), entry);
-        if (!problem.isEmpty()) {
-            return new Answer(false, problem);
+        for (int i = 0; i < MOST_LOOKS && !problem.isEmpty() && underway(); i++) {
+            pause.await(LOOK_AGAIN_MS, TimeUnit.MILLISECONDS);
+            problem = EntryCheck.problem(host.frame(), entry);
         }
+        return problem;
+    }
+
+    /** Whether an entry that was taken down has not reached the rules yet. */
+    private boolean underway() {
+        Instant last = takenAt;
+        Instant reached = host.frame().snapshot().at();
+        return last != null && (reached == null || reached.isBefore(last));
+    }
+
+    private CompletableFuture<Boolean> take(OperatorEntry entry) {
+        Instant last = takenAt;
+        takenAt = last == null || entry.at().isAfter(last) ? entry.at() : last;
+        return host.enter(entry);
+    }
+
+    private Answer enter(OperatorEntry entry) {
         try {
-            boolean kept = host.enter(entry).get(PATIENCE_S, TimeUnit.SECONDS);
+            String problem = problem(entry);
+            if (!problem.isEmpty()) {
+                return new Answer(false, problem);
+            }
+            String doubt = EntryCheck.doubt(host.frame(), entry);
+            boolean kept = take(entry).get(PATIENCE_S, TimeUnit.SECONDS);
             return kept
-                    ? Answer.GOOD
+                    ? new Answer(true, doubt)
                     : new Answer(
                             false,
                             "not on the disk yet: the watch has it, and writes it when its journal works again; do not"
@@ -173,7 +208,7 @@ public final class WatchServer implements AutoCloseable {
         RemoteLine line = new RemoteLine(keys, leftOpen(out), attach.columns(), attach.rows());
         daemon(() -> listen(in, keys, line), "caller's keys");
         DisplaySettings settings = new DisplaySettings(attach.unicode(), attach.colour(), false);
-        new TerminalSession(settings).run(line, host::frame, host::enter);
+        new TerminalSession(settings).run(line, host::frame, this::take);
         out.write(WatchClient.GOODBYE);
     }
 

@@ -158,8 +158,9 @@ final class LogCommand implements Callable<Integer> {
     /** Through the watch where one runs; else into its journal, from which its next start takes it. */
     private void enter(OperatorEntry entry) throws IOException {
         String id = which.id();
+        String doubt = "";
         try {
-            new WatchClient(which.folder(), id).enter(entry);
+            doubt = new WatchClient(which.folder(), id).enter(entry);
         } catch (SocketPlace.NoWatch e) {
             String problem = named(entry);
             if (!problem.isEmpty()) {
@@ -175,10 +176,11 @@ final class LogCommand implements Callable<Integer> {
         }
         spec.commandLine().getOut().print(EntryJson.toJson(entry) + "\n");
         spec.commandLine().getOut().flush();
-        String cautions = DoseForms.cautions(entry);
-        if (!cautions.isEmpty()) {
-            spec.commandLine().getErr().println(cautions);
-            spec.commandLine().getErr().flush();
+        for (String words : List.of(doubt, DoseForms.cautions(entry))) {
+            if (!words.isEmpty()) {
+                spec.commandLine().getErr().println(words);
+            }
         }
+        spec.commandLine().getErr().flush();
     }
 }

@@ -71,9 +71,8 @@ public final class BedForms {
         }
         double area = area(in, filled, 2, "Area", false);
         Plant entry = new Plant(in.when(3), in.choice(0), in.choice(1), area);
-        String doubt = in.good() ? SizeCheck.doubt(frame.snapshot().site(), entry) : "";
-        if (!doubt.isEmpty()) {
-            in.warn(doubt);
+        if (in.good()) {
+            in.warn(Doubts.of(frame, entry));
         }
         return in.done(in.choice(0) + ": " + in.units().area(area) + " of " + in.choice(1) + " planted.", entry);
     }

@@ -5,7 +5,6 @@ import bywash.rules.event.OperatorEntry.BatchTreat;
 import bywash.rules.event.OperatorEntry.Dose;
 import bywash.rules.husbandry.bacteria.AmmoniaSource;
 import bywash.rules.husbandry.ph.PhPlan;
-import bywash.rules.site.Stocking;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
 import bywash.rules.text.Names;
@@ -50,7 +49,7 @@ public final class DoseForms {
                 .toList();
     }
 
-    private static Optional<AmmoniaSource> ammonia(String word) {
+    static Optional<AmmoniaSource> ammonia(String word) {
         return Stream.of(AmmoniaSource.values())
                 .filter(s -> s.word().equals(word))
                 .findFirst();
@@ -66,13 +65,12 @@ public final class DoseForms {
         }
         double percent = in.strength(3, reagent);
         Instant at = in.when(4);
-        if (ammonia(reagent).isPresent() && frame.snapshot().stocking() == Stocking.FISH) {
-            in.warn("Fish are on record: ammonia is never dosed with fish in the water.");
-        }
+        Dose entry = new Dose(at, in.choice(0), reagent, grams, percent);
+        in.warn(Doubts.of(frame, entry));
         in.warn(cautions(reagent));
         return in.done(
                 Words.number(grams, 1) + " g of " + Names.words(reagent) + " entered; test in 2 h.",
-                new Dose(at, in.choice(0), reagent, grams, percent));
+                entry);
     }
 
     /** What is taken where the label was not read. */

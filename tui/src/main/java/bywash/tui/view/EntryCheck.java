@@ -32,6 +32,11 @@ public final class EntryCheck {
                 : SeasonCheck.problem(snapshot, entry);
     }
 
+    /** What may be right but is rather a slip, as a sentence; empty where there is nothing to say. */
+    public static String doubt(Frame frame, OperatorEntry entry) {
+        return Doubts.of(frame, entry);
+    }
+
     /** The same of what a site file alone can tell. */
     public static String problem(Site site, List<AlarmView> standing, OperatorEntry entry) {
         return problem(site, null, standing, entry);

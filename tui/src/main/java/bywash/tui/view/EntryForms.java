@@ -12,10 +12,8 @@ import bywash.rules.event.OperatorEntry.Feed;
 import bywash.rules.event.OperatorEntry.Note;
 import bywash.rules.event.OperatorEntry.Shelve;
 import bywash.rules.event.OperatorEntry.Unshelve;
-import bywash.rules.husbandry.season.SeasonStatus;
 import bywash.rules.site.Vessel;
 import java.time.Duration;
-import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -28,7 +26,6 @@ public final class EntryForms {
     /** As who was fed: all fish, or the bacteria where there are none. */
     public static final String ALL_FISH = "all";
 
-    private static final double FAR_OVER = 2;
     private static final double MOST_CHEMICAL_G = 5_000;
     private static final int LONGEST_NOTE = 200;
 
@@ -62,20 +59,11 @@ public final class EntryForms {
                 .findFirst()
                 .orElse(null);
         String cohort = in.choice(3).equals(ALL_FISH) ? null : in.choice(3);
-        Instant at = in.when(4);
-        overPlan(frame, in, massG);
-        return in.done(
-                "Entered: " + in.units().mass(massG) + " fed.",
-                new Feed(at, massG, in.blank(1) ? Double.NaN : protein / 100, cohort, appetite));
-    }
-
-    private static void overPlan(Frame frame, FormReader in, double massG) {
-        SeasonStatus season = frame.snapshot().season();
-        double most = season == null ? 0 : season.feed().plan().highG();
-        if (in.good() && most > 0 && massG > FAR_OVER * most) {
-            in.warn(in.units().mass(massG) + " at once is far over the "
-                    + in.units().mass(most) + " a day that the fish would take; is it typed right?");
+        Feed entry = new Feed(in.when(4), massG, in.blank(1) ? Double.NaN : protein / 100, cohort, appetite);
+        if (in.good()) {
+            in.warn(Doubts.of(frame, entry));
         }
+        return in.done("Entered: " + in.units().mass(massG) + " fed.", entry);
     }
 
     /** Fields: reserve, volume. */

@@ -40,8 +40,11 @@ final class FormReader {
         problems.add(words);
     }
 
+    /** @param words empty where there is nothing to warn of */
     void warn(String words) {
-        warnings.add(words);
+        if (!words.isEmpty()) {
+            warnings.add(words);
+        }
     }
 
     boolean blank(int field) {

@@ -128,20 +128,14 @@ public final class StockForms {
         FormReader in = new FormReader(frame, filled);
         Stocking stocking = in.choice(0).equals(Stocking.FISH.word()) ? Stocking.FISH : Stocking.FISHLESS;
         Instant at = in.when(2);
-        int fish = Cohorts.ids(frame).stream()
-                .mapToInt(id -> Cohorts.find(frame, id).map(CohortStatus::count).orElse(0))
-                .sum();
-        if (stocking == Stocking.FISHLESS && fish > 0) {
-            in.warn(fish + " fish are on record: without fish the bands are the plants' and no ammonia alarm is raised."
-                    + " Enter their harvest, move or loss first.");
-        }
+        OperatorEntry entry = new StockingChange(at, stocking, in.choice(1));
+        in.warn(Doubts.of(frame, entry));
         if (stocking == Stocking.FISH && frame.snapshot().stocking() == Stocking.FISHLESS) {
             notReady(in);
         }
         String done = stocking == Stocking.FISH
                 ? "The bands are those for fish."
                 : "The bands are the plants'; page f has the bacteria's meal and the way back.";
-        OperatorEntry entry = new StockingChange(at, stocking, in.choice(1));
         return in.done(done, entry);
     }
 

@@ -8,6 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import bywash.ingest.recording.RecordedLine.Message;
 import bywash.rules.alarm.AlarmState;
 import bywash.rules.event.OperatorEntry;
+import bywash.rules.site.Stocking;
+import bywash.rules.event.OperatorEntry.StockingChange;
+import bywash.rules.event.OperatorEntry.Harvest;
+import bywash.rules.event.OperatorEntry.FishIn;
 import bywash.tui.screen.KeyPress;
 import bywash.tui.screen.ScreenModel;
 import bywash.tui.screen.Screens;
@@ -20,6 +24,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.List;
 import java.nio.channels.SocketChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -138,6 +143,19 @@ class AttachTest {
         public void close() throws IOException {
             channel.close();
         }
+    }
+
+    /** An entry reaches the rules seconds after it was taken down: a script enters the next one sooner. */
+    @Test
+    void anEntryThatBuildsOnTheOneBeforeIsTakenAndWhatIsDoubtfulIsSaid() throws Exception {
+        WatchClient shell = new WatchClient(dir, SITE);
+        shell.enter(new FishIn(now, "autumn", "nile-tilapia", 30, 200, "fish-tank"));
+        assertEquals("", shell.enter(new Harvest(now, "autumn", 2, List.of(168.0, 176.0))));
+        IOException more = assertThrows(
+                IOException.class, () -> shell.enter(new Harvest(now, "autumn", 40, List.of(), 8000)));
+        assertTrue(more.getMessage().startsWith("cohort autumn has 28 fish, not 40"), more.getMessage());
+        String doubt = shell.enter(new StockingChange(now, Stocking.FISHLESS));
+        assertTrue(doubt.startsWith("28 fish are on record"), doubt);
     }
 
     @Test

@@ -22,6 +22,9 @@ public record ChlorineView(
         evidence = List.copyOf(evidence);
     }
 
+    /** Less is shown as 0.0. */
+    private static final double LEAST_UG_L = 0.05;
+
     static ChlorineView from(Frame frame) {
         ResidualEstimate e = frame.snapshot().residual();
         String range = "low " + number(e.lowUgL()) + "  likely " + number(e.likelyUgL()) + "  high "
@@ -33,6 +36,11 @@ public record ChlorineView(
                 : e.likelyUgL() > e.chronic().limitUgL() ? Tone.WARNING : Tone.PLAIN;
         String blind = tone == Tone.PLAIN ? blind(frame) : "";
         String verdict = blind.isEmpty() ? verdict(e, frame.at()) : "not known: " + blind;
+        if (!blind.isEmpty()) {
+            // what was known before is no figure for now, and none at all is no zero
+            range = e.highUgL() < LEAST_UG_L ? "no figure yet" : "was " + range;
+            chance = "chance above acute: not known";
+        }
         return new ChlorineView(range, criteria(frame), chance, verdict, lines(e, frame), tone);
     }
 
@@ -47,7 +55,9 @@ public record ChlorineView(
     private static boolean levelJudged(List<VesselStatus> vessels) {
         return vessels.stream()
                 .filter(v -> v.vessel().role() != VesselRole.RESERVE)
-                .anyMatch(v -> v.flow() != null && v.flow().verdict() != Verdict.LEARNING);
+                .anyMatch(v -> v.flow() != null
+                        && v.flow().verdict() != Verdict.LEARNING
+                        && !Double.isNaN(v.levelMm()));
     }
 
     /** What the water is held against: the species' own where one here has its own. */

@@ -56,6 +56,14 @@ final class PlainWordsTest {
     }
 
     @Test
+    void chlorineThatNothingCanShowIsNoZero() {
+        String page = page(Frames.levelNotCredible(), "");
+        assertTrue(page.contains("not known: no level to judge by"), page);
+        assertTrue(page.contains("chance above acute: not known"), page);
+        assertFalse(page.lines().anyMatch(line -> line.startsWith("low 0.0")), page);
+    }
+
+    @Test
     void aVesselWhoseLevelCannotBeBelievedIsNotSteady() {
         String page = page(Frames.levelNotCredible(), "");
         assertTrue(page.contains("-- L    -- L/min     -- mm     no level"), page);

@@ -3,6 +3,7 @@ package bywash.rules.detect;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,6 +26,9 @@ final class BedBook {
     private static final double LIKELY = 3;
 
     private static final double LEAST_L_MIN = 0.3;
+    /** Means that show a flow know its rate to such a factor, once its onset is given. */
+    private static final double ABOUT = 2;
+
     /** A wrong guess shows as a step that looks like a flow, so the book alone never raises one. */
     private static final double MOST_HEARD = 12;
 
@@ -286,6 +290,28 @@ final class BedBook {
             heard = said;
         }
         return sign > 0 ? said.in() : said.out();
+    }
+
+    /**
+     * Log likelihood ratio for a flow that others show, against none: what all likely guesses say for it or against it; 0 where
+     * they differ, or while the book is not good enough to be heard.
+     *
+     * @param rateSince its signed rate, L/min, if it began then, min; NaN where it cannot have
+     */
+    double logRatioOf(DoubleUnaryOperator rateSince, double wanderSdLMin) {
+        if (!learned()) {
+            return 0;
+        }
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (BedFilter each : guesses) {
+            if (each.logLikelihood > guesses.get(0).logLikelihood - LIKELY) {
+                double ratio = each.ramps().logRatio(rateSince, ABOUT, wanderSdLMin) / StrictMath.max(1, each.misfit);
+                least = StrictMath.min(least, ratio);
+                most = StrictMath.max(most, ratio);
+            }
+        }
+        return least > 0 ? least : StrictMath.min(0, most);
     }
 
     private double least(boolean in, double wanderSdLMin) {

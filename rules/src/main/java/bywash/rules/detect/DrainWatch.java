@@ -146,8 +146,12 @@ final class DrainWatch {
         }
         double span = nowMin - startMin;
         double rise = sureL - startL;
-        boolean endless =
-                rates.size() > 1 && episodes >= ENDLESS_AFTER && span > surelyOverMin() && rise > ENDLESS_LEAST_L;
+        // many beds may drain one into the other for as long, but then the level is no higher than ever
+        boolean endless = rates.size() > 1
+                && episodes >= ENDLESS_AFTER
+                && span > surelyOverMin()
+                && rise > ENDLESS_LEAST_L
+                && !(brim.share() < LIFTED_SHARE);
         return endless || rise > bedsL + 6 * known.noiseL()
                 ? new Beyond(startMin, rise / span - known.fillLMin(), true)
                 : null;

@@ -17,6 +17,7 @@ final class FlowEvidence {
     private static final double LEAST_OF_SLOPES = 5;
     private static final double MOST_OF_BOOK = 12;
     private static final double MOST_BESIDE_MEANS = 9;
+    private static final double LEAST_BESIDE_MEANS = -9;
     /** By so much more than slopes of a site without beds both must reach. */
     private static final double WITH_BOOK = 9;
 
@@ -83,9 +84,13 @@ final class FlowEvidence {
         return in != null && in.logRatio(standingSdLMin()) > HINT || ofBook(1) > HINT;
     }
 
-    /** What the book adds to slow means, as a log likelihood ratio, for a flow in the direction of {@code sign}. */
-    double besideMeans(int sign) {
-        return StrictMath.min(MOST_BESIDE_MEANS, ofBook(sign));
+    /**
+     * What the book says for the flow that slow means show, or against it, as a log likelihood ratio: a step of a wrong guess is
+     * not that flow, and beds that hold more or less than usual for a while are none.
+     */
+    double besideMeans(SlowWindow means, double nowMin) {
+        double ratio = book.logRatioOf(onset -> means.rateSinceLMin(nowMin - onset), fill.foresightSdLMin());
+        return StrictMath.max(LEAST_BESIDE_MEANS, StrictMath.min(MOST_BESIDE_MEANS, ratio));
     }
 
     /** Error of the learned slope itself, L/min. */

@@ -178,7 +178,7 @@ final class LevelViews {
     /** The means that show a slow flow most clearly; null where none do. */
     @Nullable
     SlowWindow slowFlow() {
-        return slow.speaks(evidence.besideMeans(1), evidence.besideMeans(-1));
+        return slow.speaks(window -> evidence.besideMeans(window, lastMin));
     }
 
     /** Minutes that no drain lasts for. */

@@ -2,6 +2,7 @@ package bywash.rules.detect;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * Scores of ramps of unknown onset in the innovations of a linear filter: for each onset how far the filter's own state
@@ -205,6 +206,29 @@ final class RampScores {
                 element[i] += gain[k] * signature[i];
             }
         }
+    }
+
+    /**
+     * Log likelihood ratio, with a standing error as above, of the likeliest of some ramps against none: each has a rate of its
+     * own, give or take a factor, by its onset. Below 0 where none is likelier; 0 without ramps.
+     *
+     * @param rateSince signed rate, L/min, of one that began then, min; NaN where there is none
+     */
+    double logRatio(DoubleUnaryOperator rateSince, double factor, double standingSdLMin) {
+        double best = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < count; i++) {
+            double about = rateSince.applyAsDouble(onsetMin[i]);
+            if (!Double.isNaN(about)) {
+                double some = about / factor;
+                double other = about * factor;
+                double seen = rateLMin(i);
+                double rate =
+                        StrictMath.max(StrictMath.min(some, other), StrictMath.min(StrictMath.max(some, other), seen));
+                double share = a[i] / (1 + a[i] * standingSdLMin * standingSdLMin);
+                best = StrictMath.max(best, (seen - rate / 2) * rate * share);
+            }
+        }
+        return Double.isInfinite(best) ? 0 : best;
     }
 
     /** The likeliest ramp in the given direction; -1 where there is none. */

@@ -1,6 +1,7 @@
 package bywash.rules.detect;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -158,12 +159,16 @@ final class SlowDrift {
         return least;
     }
 
-    /** The window that shows a slow flow most clearly; null where none does. */
+    /**
+     * The window that shows a slow flow most clearly; null where none does.
+     *
+     * @param beside what else is known of the flow that a window shows, as a log likelihood ratio
+     */
     @Nullable
-    SlowWindow speaks(double in, double out) {
+    SlowWindow speaks(ToDoubleFunction<SlowWindow> beside) {
         SlowWindow found = null;
         for (SlowWindow window : windows) {
-            if (window.sign(in, out) != 0 && (found == null || window.score() > found.score())) {
+            if (window.shows(beside) && (found == null || window.score() > found.score())) {
                 found = window;
             }
         }

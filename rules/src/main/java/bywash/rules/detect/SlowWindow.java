@@ -1,5 +1,6 @@
 package bywash.rules.detect;
 
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -8,6 +9,13 @@ import org.jspecify.annotations.Nullable;
  */
 final class SlowWindow {
     private static final double SIGMAS = 5.5;
+    /** Growth tells an age to such a factor, and to as much as onsets lie apart. */
+    private static final double AGE_FACTOR = 1.5;
+
+    private static final double AGE_STEP_MIN = 2;
+    /** Below that share of its limit nothing else makes up for what is missing. */
+    private static final double HINTS = 0.6;
+
     private static final double LEAST_L = 6;
     private static final int GROWTH_OVER = 4;
     private static final double MOST_OF_MEAN = 12;
@@ -150,12 +158,27 @@ final class SlowWindow {
         if (seen < 2 * length) {
             return Double.NaN;
         }
-        double response = 0;
-        for (int i = 0; i < length; i++) {
-            response += weights[i] * StrictMath.max(0, sinceMin - (length - i - 0.5));
-        }
+        double response = response(weights, sinceMin);
         double needed = limit() + Reach.LIKELY_SIGMAS * StrictMath.sqrt(varianceL2);
         return response > 0 ? needed / response : Double.NaN;
+    }
+
+    /** The rate of a flow of such an age that makes the difference, L/min, signed; NaN where its growth shows another age. */
+    double rateSinceLMin(double ageMin) {
+        double shown = differenceL * growthL() > 0 ? ageMin() : length;
+        double oldest = shown < length ? AGE_FACTOR * shown + AGE_STEP_MIN : spanMin();
+        return ageMin < shown / AGE_FACTOR || ageMin > oldest
+                ? Double.NaN
+                : excessL / (response(weights, ageMin) - response(before, ageMin - length));
+    }
+
+    /** What a flow of 1 L/min of such an age adds to a mean that ends now, L. */
+    private static double response(double[] weights, double ageMin) {
+        double response = 0;
+        for (int i = 0; i < weights.length; i++) {
+            response += weights[i] * StrictMath.max(0, ageMin - (weights.length - i - 0.5));
+        }
+        return response;
     }
 
     /** What the difference usually is, L; one standard deviation. */
@@ -170,14 +193,10 @@ final class SlowWindow {
         return caution * StrictMath.max(LEAST_L + 0.03 * length, SIGMAS * sd);
     }
 
-    /**
-     * 1 for a slow gain, -1 for a slow loss, 0 for neither. A little evaporation is learned as drift. What the book of
-     * the beds says for either, as a log likelihood ratio, counts along.
-     */
-    int sign(double in, double out) {
-        int sign = sign();
+    /** Whether it shows a slow gain or loss, with what else is known counted along. A little evaporation is learned as drift. */
+    boolean shows(ToDoubleFunction<SlowWindow> beside) {
         double own = SIGMAS * SIGMAS / 2;
-        return own * score * score + (sign > 0 ? in : out) > own ? sign : 0;
+        return score > HINTS && own * score * score + beside.applyAsDouble(this) > own;
     }
 
     /** Which way the volume moves. */

@@ -67,4 +67,21 @@ class BedBookTest {
         run(120);
         assertTrue(book.logRatio(1, 0) < 6, "in " + book.logRatio(1, 0));
     }
+
+    /** What means show is borne out by the same flow alone: a step that only looks like a larger and younger one is not it. */
+    @Test
+    void speaksForOneFlowAndAgainstAnother() {
+        run(600);
+        double quietMin = second / 60.0;
+        double none = book.logRatioOf(onset -> onset < quietMin - 20 && onset > quietMin - 40 ? 1.5 : Double.NaN, 0);
+        assertTrue(none < -5, "nothing came " + none);
+        sump.inflowLMin = 0.8;
+        run(45);
+        double nowMin = second / 60.0;
+        double such = book.logRatioOf(onset -> onset < quietMin + 10 && onset > quietMin - 10 ? 0.9 : Double.NaN, 0);
+        double large = book.logRatioOf(onset -> onset > nowMin - 10 ? 20 : Double.NaN, 0);
+        assertTrue(such > 5, "such a flow " + such);
+        assertTrue(large <= 0, "another " + large);
+        assertEquals(0, book.logRatioOf(onset -> Double.NaN, 0), "no such ramp");
+    }
 }

@@ -35,6 +35,8 @@ class QuietDaysTest {
     @CsvSource({
         "three beds that fill in 30 min, 5, 502",
         "'three beds, flow wanders 10 %', 8, 605",
+        "'three beds, flow wanders 10 %', 9, 102",
+        "'six beds, 2 m2', 2, 7006",
         "'three beds, pump not told', 5, 603",
         "'three beds, jitter 15 %', 11, 901",
         "'no siphons, pump not told', 5, 501"

@@ -1,10 +1,12 @@
 package bywash.rules.chlorine;
 
 import bywash.rules.detect.FlowFinding;
+import bywash.rules.detect.FlowFinding.Part;
 import bywash.rules.site.Mains;
 import java.time.Instant;
 import java.util.Map;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /** What a found flow brings: its litres as its alarm has them, and what its source makes of them. */
 final class FlowSources {
@@ -23,10 +25,35 @@ final class FlowSources {
      *
      * @param source as it was named last
      * @param reserve that was named at all; empty where none was
+     * @param part what of it came from that reserve, by its own level, since it is not named any more; null while all may have
      */
-    private record Named(Instant since, String source, String reserve) {}
+    private record Named(
+            Instant since,
+            String source,
+            String reserve,
+            @Nullable Part part) {}
 
-    Inflow inflow(Instant at, String vessel, Instant since, FlowFinding finding) {
+    /** What a flow brings, and what of it came from a reserve where the rest came from elsewhere; null without. */
+    record Brought(Inflow inflow, @Nullable Inflow ofReserve) {}
+
+    Brought brought(Instant at, String vessel, Instant since, FlowFinding finding) {
+        Inflow whole = inflow(at, vessel, since, finding);
+        Named name = named.get(vessel);
+        Part part = name == null || !name.since.equals(since) ? null : name.part;
+        ReserveBatch batch = part == null ? null : batches.get(part.reserve());
+        if (part == null || batch == null) {
+            return new Brought(whole, null);
+        }
+        Instant stopped = part.until();
+        Instant until = stopped == null || stopped.isAfter(whole.until()) ? whole.until() : stopped;
+        Litres lent = Litres.within(part.litres(), 2 * part.se(), whole.litres());
+        Residual residual = batch.residual(at);
+        Inflow ofReserve =
+                new Inflow(since, until.isBefore(since) ? since : until, lent, 0, residual, residual, part.reserve());
+        return new Brought(whole.with(since, whole.litres().less(lent)), ofReserve);
+    }
+
+    private Inflow inflow(Instant at, String vessel, Instant since, FlowFinding finding) {
         Litres litres = Litres.of(finding.moved());
         double rate = StrictMath.max(0, finding.rateLMin());
         String source = source(vessel, since, finding);
@@ -42,12 +69,14 @@ final class FlowSources {
     private String source(String vessel, Instant since, FlowFinding finding) {
         Named before = named.get(vessel);
         if (before == null || !before.since.equals(since)) {
-            before = new Named(since, finding.source(), "");
+            before = new Named(since, finding.source(), "", null);
         }
         if (finding.rateLMin() > 0 && finding.until() == null) {
             String reserve = batches.containsKey(finding.source()) ? finding.source() : before.reserve;
-            before = new Named(since, finding.source(), reserve);
-            named.put(vessel, before);
+            Part part = finding.part();
+            boolean named = part != null && part.reserve().equals(reserve) && !reserve.equals(finding.source());
+            before = new Named(since, finding.source(), reserve, named ? part : null);
+            this.named.put(vessel, before);
         }
         return before.source;
     }

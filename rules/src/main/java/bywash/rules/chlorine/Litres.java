@@ -48,6 +48,19 @@ public record Litres(double lowL, double likelyL, double highL) {
                 StrictMath.max(0, highL - litres));
     }
 
+    /** An amount, give or take, that is a part of another. */
+    static Litres within(double litres, double giveOrTake, Litres whole) {
+        double high = StrictMath.max(0, StrictMath.min(whole.highL, litres + giveOrTake));
+        double likely = StrictMath.max(0, StrictMath.min(StrictMath.min(high, whole.likelyL), litres));
+        return new Litres(StrictMath.max(0, StrictMath.min(likely, litres - giveOrTake)), likely, high);
+    }
+
+    /** What is left without a part, which has its own error. */
+    Litres less(Litres part) {
+        return new Litres(
+                StrictMath.max(0, lowL - part.highL), likelyL - part.likelyL, StrictMath.max(0, highL - part.lowL));
+    }
+
     /** Both together, both at their low or at their high end. */
     Litres plus(Litres other) {
         return new Litres(lowL + other.lowL, likelyL + other.likelyL, highL + other.highL);

@@ -45,6 +45,9 @@ public final class ResidualTracker {
     private static final double CLIMB_UG_L = 2;
     private static final double CLIMB_SURE = 0.7;
 
+    /** Beside a vessel's flow stands, under a name of its own, what of it came from a reserve. No id has a blank. */
+    private static final String OF_RESERVE = " of reserve";
+
     private static final String UNKNOWN_KIND = "; of unknown kind: it counts as mains water until it is tested";
 
     private final Site site;
@@ -214,14 +217,23 @@ public final class ResidualTracker {
         if (batches.containsKey(vessel)) {
             return false;
         }
+        String lent = vessel + OF_RESERVE;
         if (!flows || since == null) {
             balance.ended(vessel);
+            balance.ended(lent);
             return false;
         }
         if (finding.volumeL() < 0) {
             return false;
         }
-        balance.inflow(vessel, sources.inflow(at, vessel, since, finding));
+        FlowSources.Brought brought = sources.brought(at, vessel, since, finding);
+        balance.inflow(vessel, brought.inflow());
+        Inflow ofReserve = brought.ofReserve();
+        if (ofReserve == null) {
+            balance.dropped(lent);
+        } else {
+            balance.inflow(lent, ofReserve);
+        }
         return true;
     }
 

@@ -100,6 +100,11 @@ final class SystemBalance {
         }
     }
 
+    /** What was thought to run in counts with another inflow. */
+    void dropped(String vessel) {
+        running.remove(vessel);
+    }
+
     private void endAll() {
         running.keySet().stream().toList().forEach(this::ended);
     }

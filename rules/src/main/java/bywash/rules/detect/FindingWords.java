@@ -1,6 +1,8 @@
 package bywash.rules.detect;
 
+import bywash.rules.detect.FlowFinding.Part;
 import bywash.rules.detect.FlowFinding.Verdict;
+import bywash.rules.detect.ReserveEvidence.Lost;
 import bywash.rules.site.Site;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
@@ -83,6 +85,7 @@ final class FindingWords {
                 at(start, flow.onsetMin()),
                 over ? at(start, flow.endMin()) : null,
                 source.id(),
+                part(source.lost(), start),
                 over ? null : overflowAt(vessel, flow, Comes.on(rate), start, nowMin),
                 over ? null : dryAt(flow, rate, start, nowMin),
                 why.strip());
@@ -110,6 +113,7 @@ final class FindingWords {
                 at(start, watch.sinceMin()),
                 null,
                 watch.source(),
+                null,
                 overflowAt,
                 null,
                 "");
@@ -134,8 +138,22 @@ final class FindingWords {
         return Double.isFinite(value) ? value : 0;
     }
 
-    /** Where water comes from, and the words that say how sure that is. */
-    private record Source(String id, String words) {}
+    /** Where water comes from, the words that say how sure that is, and what a reserve lost that may not be all of it. */
+    private record Source(String id, String words, @Nullable Lost lost) {
+        Source(String id, String words) {
+            this(id, words, null);
+        }
+    }
+
+    private static @Nullable Part part(@Nullable Lost lost, Instant start) {
+        return lost == null
+                ? null
+                : new Part(
+                        lost.reserve(),
+                        lost.litres(),
+                        lost.se(),
+                        Double.isNaN(lost.untilMin()) ? null : at(start, lost.untilMin()));
+    }
 
     /**
      * A reserve that falls as fast as this vessel rises, or fills by as much more slowly, is the source; with every reserve
@@ -143,15 +161,20 @@ final class FindingWords {
      */
     private Source source(Vessel vessel, VesselFlow flow, double nowMin) {
         String steady = "";
+        Lost some = null;
         double surest = Double.POSITIVE_INFINITY;
         for (Vessel reserve : site.vessels(VesselRole.RESERVE)) {
             if (reserve.id().equals(vessel.id())) {
                 continue;
             }
             ReserveEvidence e = ReserveEvidence.of(reserve.id(), flows.get(reserve.id()), flow, nowMin);
+            Lost lost = e.lost();
             if (!e.known()) {
+                String what = lost == null ? "): it" : "): the rest";
                 return new Source(
-                        UNKNOWN, "Where it comes from is not known (" + e.words() + "): it counts as mains water.");
+                        UNKNOWN,
+                        "Where it comes from is not known (" + e.words() + what + " counts as mains water.",
+                        lost);
             }
             double missing = e.missingLMin();
             double se = e.seLMin();
@@ -165,15 +188,17 @@ final class FindingWords {
             }
             if (missing + 2 * se > flow.rateLMin() / 2) {
                 return new Source(
-                        UNKNOWN, e.words() + ", too early to say whether from there: it counts as mains water.");
+                        UNKNOWN, e.words() + ", too early to say whether from there: it counts as mains water.", lost);
             }
+            some = some == null ? lost : some;
             surest = StrictMath.min(surest, (flow.rateLMin() / 2 - missing) / se);
             steady = steady.isEmpty() ? e.words() : steady + ", " + e.words();
         }
         return new Source(
                 OUTSIDE,
                 "No reserve loses water" + (steady.isEmpty() ? "" : " (" + steady + ")") + ": the water " + sure(surest)
-                        + " comes from outside and counts as mains water.");
+                        + " comes from outside and counts as mains water.",
+                some);
     }
 
     /** How sure so many standard errors make it, in words. */

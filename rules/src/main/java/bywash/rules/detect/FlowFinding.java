@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param since estimated onset; null while quiet
  * @param until when it ended, told once at its end; null while it runs
  * @param source words for where it comes from: a reserve's id, {@code outside} or {@code unknown}
+ * @param part what of it a reserve's own level shows to have come from there, where not all may have; null where nothing does
  * @param overflowAt when the vessel overflows at this rate; null when it does not, or when a declared release ends sooner
  * @param dryAt when it runs dry at this rate; null when it does not
  * @param why evidence in words
@@ -30,9 +31,23 @@ public record FlowFinding(
         @Nullable Instant since,
         @Nullable Instant until,
         String source,
+        @Nullable Part part,
         @Nullable Instant overflowAt,
         @Nullable Instant dryAt,
         String why) {
+
+    /**
+     * What a reserve has lost while a flow ran.
+     *
+     * @param litres positive
+     * @param se one standard error, L
+     * @param until when it stopped losing; null while it does
+     */
+    public record Part(
+            String reserve,
+            double litres,
+            double se,
+            @Nullable Instant until) {}
 
     /** Of water that still runs, or of none, all or nothing of it declared. */
     public FlowFinding(
@@ -47,7 +62,21 @@ public record FlowFinding(
             @Nullable Instant overflowAt,
             @Nullable Instant dryAt,
             String why) {
-        this(vessel, verdict, rateLMin, rateSeLMin, volumeL, volumeSeL, 0, since, null, source, overflowAt, dryAt, why);
+        this(
+                vessel,
+                verdict,
+                rateLMin,
+                rateSeLMin,
+                volumeL,
+                volumeSeL,
+                0,
+                since,
+                null,
+                source,
+                null,
+                overflowAt,
+                dryAt,
+                why);
     }
 
     /** The same, with its evidence in words. */
@@ -63,6 +92,7 @@ public record FlowFinding(
                 since,
                 until,
                 source,
+                part,
                 overflowAt,
                 dryAt,
                 words);

@@ -12,14 +12,30 @@ import org.jspecify.annotations.Nullable;
  *
  * @param missingLMin what has gone missing from the reserve since the onset; NaN where that is not known
  * @param words what it does, such as {@code reserve falls at 4.0 +/- 0.2 L/min}
+ * @param lost what its level shows to have left it since the onset, by a fall that was found; null without
  */
-record ReserveEvidence(double missingLMin, double seLMin, String words) {
+record ReserveEvidence(
+        double missingLMin,
+        double seLMin,
+        String words,
+        @Nullable Lost lost) {
     private static final double BEFORE_MIN = 20;
     private static final double SURE_SIGMAS = 3;
     private static final double LEAST_MIN = 2;
     private static final double SETTLED_MIN = 1;
     private static final double LEAST_FILL_L_MIN = 0.35;
     private static final int FILLS_COMPARED = 3;
+
+    /**
+     * Litres that a fall took, with one standard error.
+     *
+     * @param untilMin when it ended, min; NaN while it goes on
+     */
+    record Lost(String reserve, double litres, double se, double untilMin) {}
+
+    private ReserveEvidence(double missingLMin, double seLMin, String words) {
+        this(missingLMin, seLMin, words, null);
+    }
 
     boolean known() {
         return Double.isFinite(missingLMin) && Double.isFinite(seLMin);
@@ -38,7 +54,7 @@ record ReserveEvidence(double missingLMin, double seLMin, String words) {
         Slope now = flow.slope(onsetMin + SETTLED_MIN / 2, nowMin);
         boolean fills =
                 flow.motion() == Motion.IN || now.rateLMin() > LEAST_FILL_L_MIN && now.rateLMin() > 3 * now.seLMin();
-        return fills ? filling(reserve, flow, onsetMin, nowMin) : resting(reserve, flow, onsetMin);
+        return fills ? filling(reserve, flow, onsetMin, nowMin) : resting(reserve, flow, onsetMin, nowMin);
     }
 
     /** Whether a fall that is over went on for most of the time since an onset. */
@@ -59,12 +75,25 @@ record ReserveEvidence(double missingLMin, double seLMin, String words) {
         double fall = -past.rateLMin();
         double se = past.seL() / StrictMath.max(1, past.untilMin() - past.fromMin());
         String fell = Sentence.of("%s fell at %.1f +/- %.1f L/min", reserve, fall, 2 * se);
-        return comesOn
-                ? new ReserveEvidence(Double.NaN, Double.NaN, fell + ", holds now, and still water comes")
-                : new ReserveEvidence(fall, se, fell + " until " + Spans.ofMinutes(nowMin - past.untilMin()) + " ago");
+        if (comesOn) {
+            Lost lost = lost(reserve, past, past.untilMin(), into.onsetMin());
+            String words = Sentence.of(
+                    "%s, holds now, and still water comes; %.0f +/- %.0f L came from there",
+                    fell, lost.litres(), 2 * lost.se());
+            return new ReserveEvidence(Double.NaN, Double.NaN, words, lost);
+        }
+        return new ReserveEvidence(fall, se, fell + " until " + Spans.ofMinutes(nowMin - past.untilMin()) + " ago");
     }
 
-    private static ReserveEvidence resting(String reserve, VesselFlow flow, double onsetMin) {
+    /** Of a fall, what it took after an onset. */
+    private static Lost lost(String reserve, PastFlows.Past fall, double untilMin, double onsetMin) {
+        double minutes = fall.untilMin() - fall.fromMin();
+        double early = StrictMath.max(0, onsetMin - fall.fromMin());
+        double share = minutes > 0 ? StrictMath.max(0, 1 - early / minutes) : 0;
+        return new Lost(reserve, -fall.litres() * share, fall.seL(), untilMin);
+    }
+
+    private static ReserveEvidence resting(String reserve, VesselFlow flow, double onsetMin, double nowMin) {
         boolean out = flow.motion() == Motion.OUT;
         Candidate c = flow.views().since(onsetMin);
         if (!out && (c == null || !Double.isFinite(c.seLMin()))) {
@@ -73,12 +102,10 @@ record ReserveEvidence(double missingLMin, double seLMin, String words) {
         double fall = out || c == null ? -flow.rateLMin() : -c.rateLMin();
         double se = out || c == null ? flow.rateSeLMin() : c.seLMin();
         boolean rises = Figures.of(fall, 1).startsWith("-");
+        String words = Sentence.of(
+                "%s %s at %.1f +/- %.1f L/min", reserve, rises ? "rises" : "falls", StrictMath.abs(fall), 2 * se);
         return new ReserveEvidence(
-                fall,
-                se,
-                Sentence.of(
-                        "%s %s at %.1f +/- %.1f L/min",
-                        reserve, rises ? "rises" : "falls", StrictMath.abs(fall), 2 * se));
+                fall, se, words, out ? lost(reserve, flow.moved(nowMin), Double.NaN, onsetMin) : null);
     }
 
     /** While it is filled: against the same filling before the onset, else against earlier fillings. */

@@ -15,8 +15,8 @@ class WaterCountTest {
     private final WaterCount count = new WaterCount();
 
     private void topUp(Verdict verdict, double litres, double declared) {
-        count.take(
-                new FlowFinding("sump", verdict, 4, 0.2, litres, 3, declared, SINCE, null, "reserve", null, null, ""));
+        count.take(new FlowFinding(
+                "sump", verdict, 4, 0.2, litres, 3, declared, SINCE, null, "reserve", null, null, null, ""));
     }
 
     @Test

@@ -22,7 +22,20 @@ class FlowRunsTest {
                 SINCE.plusSeconds(2300));
         runs.take(
                 new FlowFinding(
-                        "sump", Verdict.LINE_NOT_SHUT, 4, 0.2, 212, 3, 160, SINCE, null, "reserve", null, null, ""),
+                        "sump",
+                        Verdict.LINE_NOT_SHUT,
+                        4,
+                        0.2,
+                        212,
+                        3,
+                        160,
+                        SINCE,
+                        null,
+                        "reserve",
+                        null,
+                        null,
+                        null,
+                        ""),
                 later);
         List<FlowRun> all = runs.all();
         assertEquals(2, all.size());

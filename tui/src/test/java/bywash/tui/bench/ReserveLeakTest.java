@@ -87,5 +87,10 @@ class ReserveLeakTest {
         FlowFinding f = after(site, actions, seed, 775);
         assertTrue(f.source().equals("unknown") || f.source().equals("outside"), f.why());
         assertTrue(f.why().contains("counts as mains water"), f.why());
+        FlowFinding.Part part = f.part();
+        assertNotNull(part, f.why());
+        assertEquals("reserve", part.reserve());
+        assertEquals(150, part.litres(), 2 * part.se() + 1);
+        assertNotNull(part.until(), "its fall is over");
     }
 }

@@ -327,7 +327,7 @@ final class Frames {
         TopUp topUp = new TopUp("sump", "reserve", 160, Duration.ofMinutes(40), at(-53), null, 212, 3, "", "");
         String why = "Declared: 160 L. Came in: 212 L (206 to 218 L), 52 L (46 to 58 L) of them more than declared.";
         FlowFinding in = new FlowFinding(
-                "sump", Verdict.LINE_NOT_SHUT, 4, 0.3, 212, 3, 160, at(-53), null, "reserve", at(18), null, why);
+                "sump", Verdict.LINE_NOT_SHUT, 4, 0.3, 212, 3, 160, at(-53), null, "reserve", null, at(18), null, why);
         FlowFinding out = new FlowFinding("reserve", Verdict.PLANNED, -4, 0.3, -212, 3, at(-53), "", null, null, "");
         List<VesselStatus> vessels = List.of(
                 new VesselStatus(SUMP, 604, 580, 76, in),

@@ -7,9 +7,11 @@ import bywash.ingest.site.SiteFileReader;
 import bywash.ingest.site.SiteFileResult;
 import bywash.tui.watch.Pipeline;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -17,6 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 class ReplayBenchmark {
     private static final long SHORT = 1_000_000;
     private static final long LONG = 4_000_000;
+    private static final int PASSES = 7;
 
     @TempDir
     Path dir;
@@ -26,9 +29,18 @@ class ReplayBenchmark {
         Path site = Program.site(dir, 1883);
         Path file = dir.resolve("short.jsonl");
         long lines = LongRecording.write(file, SHORT);
-        warm(site, file);
-        double seconds = warm(site, file);
-        Budget.least("replay after warm-up, decode to alarm lines, one thread", lines / seconds, 250_000, "lines/s");
+        pass(site, file);
+        pass(site, file);
+        double[] seconds = IntStream.range(0, PASSES)
+                .mapToDouble(i -> pass(site, file))
+                .sorted()
+                .toArray();
+        Budget.least(
+                "replay after warm-up, decode to alarm lines, one thread, median of " + PASSES + " passes",
+                lines / seconds[PASSES / 2],
+                250_000,
+                "lines/s");
+        Budget.note("the fastest of them", lines / seconds[0], "lines/s");
         double whole = process(site, file);
         Budget.note("replay of " + lines + " lines, whole process, 64 MB heap", lines / whole, "lines/s");
         Path longer = dir.resolve("long.jsonl");
@@ -39,7 +51,15 @@ class ReplayBenchmark {
         Files.delete(longer);
     }
 
-    private static double warm(Path site, Path file) throws IOException {
+    private static double pass(Path site, Path file) {
+        try {
+            return read(site, file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static double read(Path site, Path file) throws IOException {
         if (!(SiteFileReader.read(site) instanceof SiteFileResult.Good good)) {
             throw new IllegalStateException("the demo's site is faulty");
         }

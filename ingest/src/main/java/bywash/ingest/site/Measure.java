@@ -98,7 +98,9 @@ public record Measure(BigDecimal number, String unit) {
     /** The shortest text that reads back as the same double: "160 L", "0.35 mg/L". */
     public static String format(double value, String unit) {
         String shortest = Double.toString(value);
-        String number = shortest.contains("E") ? new BigDecimal(shortest).stripTrailingZeros().toPlainString() : shortest;
+        String number = shortest.contains("E")
+                ? new BigDecimal(shortest).stripTrailingZeros().toPlainString()
+                : shortest;
         if (number.endsWith(".0")) {
             number = number.substring(0, number.length() - 2);
         }

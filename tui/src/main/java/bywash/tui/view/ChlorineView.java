@@ -55,9 +55,8 @@ public record ChlorineView(
     private static boolean levelJudged(List<VesselStatus> vessels) {
         return vessels.stream()
                 .filter(v -> v.vessel().role() != VesselRole.RESERVE)
-                .anyMatch(v -> v.flow() != null
-                        && v.flow().verdict() != Verdict.LEARNING
-                        && !Double.isNaN(v.levelMm()));
+                .anyMatch(
+                        v -> v.flow() != null && v.flow().verdict() != Verdict.LEARNING && !Double.isNaN(v.levelMm()));
     }
 
     /** What the water is held against: the species' own where one here has its own. */

@@ -68,9 +68,7 @@ public final class DoseForms {
         Dose entry = new Dose(at, in.choice(0), reagent, grams, percent);
         in.warn(Doubts.of(frame, entry));
         in.warn(cautions(reagent));
-        return in.done(
-                Words.number(grams, 1) + " g of " + Names.words(reagent) + " entered; test in 2 h.",
-                entry);
+        return in.done(Words.number(grams, 1) + " g of " + Names.words(reagent) + " entered; test in 2 h.", entry);
     }
 
     /** What is taken where the label was not read. */

@@ -94,6 +94,8 @@ class NitrogenRulesTest {
         rules.withdrawn(T.plus(Duration.ofMinutes(3)), wrong, right);
         after(Duration.ofMinutes(4), Stocking.FISH);
         assertEquals(T.plus(Duration.ofMinutes(3)), board.views().get(0).easedAt(), "over once its off-delay is, too");
+        rules.test(test("ph", 9.5));
+        assertEquals(0.1, values(Duration.ofMinutes(5)).get("tan_mg_l"), "the one before counts again");
     }
 
     @Test

@@ -45,6 +45,7 @@ class AmmoniaLevelTest {
         assertEquals(assumed.unionisedMgL(), level.unionisedMgL(), 0);
         assertEquals(
                 assumed.unionisedMgL(), AmmoniaLevel.at(1.0, 8.0, Double.NaN).unionisedMgL(), 0);
+        assertTrue(AmmoniaLevel.at(1.0, 8.0, Double.NaN).basis().contains("assumed"), "one of the two is not known");
         assertFalse(assumed.basis().contains("assumed"), "all of it was known");
     }
 
@@ -70,6 +71,7 @@ class AmmoniaLevelTest {
     @Test
     void anAmmoniaThatCannotBeIsRefused() {
         assertEquals(1000, AmmoniaLevel.at(1000, 7, 20).tanMgL());
+        assertEquals(0, AmmoniaLevel.at(0, 7, 20).tanMgL());
         for (double bad : new double[] {-0.01, 1000.01, Double.NaN}) {
             assertThrows(IllegalArgumentException.class, () -> AmmoniaLevel.at(bad, 7, 20));
         }

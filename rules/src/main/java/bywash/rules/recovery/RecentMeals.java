@@ -7,9 +7,6 @@ import java.util.ArrayDeque;
 
 /** Feed given in the last week, and the ammonia to be expected of it. */
 public final class RecentMeals {
-    /** Protein where an entry names none, as a share; grow-out feeds have 0.30 to 0.40, common practice. */
-    private static final double USUAL_PROTEIN = 0.35;
-
     private static final Duration KEEP = Duration.ofDays(7);
 
     private record Meal(Instant at, double massG, double protein) {}
@@ -18,7 +15,7 @@ public final class RecentMeals {
 
     /** @param proteinFraction 0 to 1; NaN where not given */
     public void add(Instant at, double massG, double proteinFraction) {
-        meals.add(new Meal(at, massG, Double.isNaN(proteinFraction) ? USUAL_PROTEIN : proteinFraction));
+        meals.add(new Meal(at, massG, Double.isNaN(proteinFraction) ? Nitrification.USUAL_PROTEIN : proteinFraction));
         while (!meals.isEmpty() && meals.peek().at().isBefore(at.minus(KEEP))) {
             meals.poll();
         }

@@ -14,6 +14,9 @@ public final class Nitrification {
     /** Ammonia nitrogen per mass of feed protein. */
     public static final double TAN_PER_PROTEIN = 0.092;
 
+    /** Protein of a feed whose label nobody entered, as a share: grow-out feeds have 0.30 to 0.40. Common practice, no source. */
+    public static final double USUAL_PROTEIN = 0.35;
+
     /** Oxygen per nitrogen nitrified (g/g). */
     public static final double OXYGEN_PER_N = 2 * AtomicWeight.O2 / AtomicWeight.N;
 

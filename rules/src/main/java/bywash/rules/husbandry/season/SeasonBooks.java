@@ -34,6 +34,7 @@ import bywash.rules.site.Site;
 import bywash.rules.site.Species;
 import bywash.rules.site.Vessel;
 import bywash.rules.site.VesselRole;
+import bywash.rules.water.Nitrification;
 import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.List;
@@ -43,7 +44,6 @@ import org.jspecify.annotations.Nullable;
 
 /** All books of the season that entries are written into; begun anew where an entry is taken back or comes late. */
 final class SeasonBooks {
-    private static final double USUAL_PROTEIN = 0.32;
     private static final int RECENT_DAYS = 7;
     private static final int MOST_REMARKS = 200;
 
@@ -174,7 +174,7 @@ final class SeasonBooks {
                 .filter(s -> s.band(Need.PROTEIN).isPresent())
                 .findFirst()
                 .map(s -> (s.least(Need.PROTEIN) + s.most(Need.PROTEIN)) / 200)
-                .orElse(USUAL_PROTEIN);
+                .orElse(Nitrification.USUAL_PROTEIN);
     }
 
     /** Ammonia nitrogen that feed and doses of the last week brought, g/d; NaN where neither is on record. */

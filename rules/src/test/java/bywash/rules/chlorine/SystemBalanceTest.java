@@ -1,6 +1,7 @@
 package bywash.rules.chlorine;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -75,6 +76,25 @@ class SystemBalanceTest {
         balance.inflow("sump", inflow(10, 40));
         assertEquals(0.02, balance.residual().likelyMgL(), 1e-9);
         assertEquals(40, balance.enteredL(), 1e-9);
+    }
+
+    @Test
+    void waterOfUnknownSourceIsNamedSoWhileItRunsAndForAsLongAsItIsThere() {
+        SystemBalance balance = new SystemBalance(new LossRate(0.1, 0.1, 0.1));
+        balance.tick(at(10), volume(2000), false);
+        balance.inflow("sump", inflow(10, 40));
+        assertFalse(balance.unknownSource(), "mains water is known");
+        balance.ended("sump");
+        balance.inflow("sump", new Inflow(at(5), at(10), Litres.of(20), 4, ONE, new Residual(0, 0, 0), "unknown"));
+        assertTrue(balance.unknownSource(), "it runs");
+        balance.ended("sump");
+        balance.tick(at(15), volume(2060), false);
+        assertTrue(balance.unknownSource(), "it has ended");
+        balance.inflow("sump", new Inflow(at(12), at(15), Litres.of(12), 4, ONE, "outside"));
+        assertTrue(balance.unknownSource(), "and other water came after it");
+        balance.ended("sump");
+        balance.tick(at(60 * 24 * 30), volume(2000), false);
+        assertFalse(balance.unknownSource(), "a month later nothing of it is left");
     }
 
     @Test

@@ -6,7 +6,10 @@ import bywash.rules.alarm.AlarmBoard;
 import bywash.rules.alarm.AlarmKind;
 import bywash.rules.alarm.AlarmView;
 import bywash.rules.event.OperatorEntry.WaterTest;
+import bywash.rules.event.Reading;
 import bywash.rules.husbandry.Sites;
+import bywash.rules.site.Probe;
+import bywash.rules.site.Quantity;
 import bywash.rules.site.Stocking;
 import java.time.Duration;
 import java.time.Instant;
@@ -14,6 +17,8 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** By tests alone, no probe: 1 mg/L at 24 Cel has 0.0502 mg/L un-ionised at pH 8 (IFAS FA-16), which is toxic, and far less at pH 7. */
 class NitrogenRulesTest {
@@ -102,5 +107,28 @@ class NitrogenRulesTest {
     void moreThanAnyWaterHoldsIsTakenForTheMostThatIsReckoned() {
         water(1200, 7.0, 24);
         assertEquals(1000.0, values(Duration.ZERO).get("tan_mg_l"));
+    }
+
+    private static ProbeMonitor ph(String vessel, double value) {
+        Probe probe = new Probe(vessel + "-ph", vessel, Quantity.PH, null, Duration.ofSeconds(30));
+        ProbeMonitor monitor = new ProbeMonitor(probe, null);
+        monitor.accept(new Reading(probe.id(), T, value));
+        return monitor;
+    }
+
+    @ParameterizedTest(name = "probes in {0} and {1}: pH {2}")
+    @CsvSource({
+        "fish-tank, sump, 7.9",
+        "sump, fish-tank, 7.9",
+        "sump, bed-1, 8.1",
+        "reserve, sump, 8.1",
+        "reserve, reserve, 8.0"
+    })
+    void theTestedVesselsOwnProbeComesBeforeAnotherAndAReservesNever(String first, String second, double expected) {
+        water(2.0, 8.0, 24);
+        Map<String, Double> values = Map.of("fish-tank", 7.9, "sump", 8.1, "bed-1", 8.3, "reserve", 9.0);
+        rules.tick(T, List.of(ph(first, values.get(first)), ph(second, values.get(second))), Stocking.FISH);
+        board.tick(T);
+        assertEquals(expected, board.views().get(0).values().get("ph"));
     }
 }

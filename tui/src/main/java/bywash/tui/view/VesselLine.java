@@ -42,7 +42,7 @@ public record VesselLine(
                 usual == null ? Double.NaN : share(usual.low() / overflowMm),
                 usual == null ? Double.NaN : share(usual.high() / overflowMm),
                 units.volume(status.volumeL()),
-                units.netFlow(flow == null ? Double.NaN : rate(status, flow)),
+                units.netFlow(flow == null || checked(flow, frame) ? Double.NaN : rate(status, flow)),
                 units.height(status.freeboardMm()),
                 flow == null ? "waiting" : unseen(status, flow) ? "no level" : word(flow, frame),
                 flow == null ? "" : left(status, flow, frame),
@@ -51,6 +51,12 @@ public record VesselLine(
 
     private static double share(double value) {
         return Math.max(0, Math.min(1, value));
+    }
+
+    /** While the line of a top-up is checked the rate is that of its line alone: water from elsewhere would be shown as none. */
+    private static boolean checked(FlowFinding flow, Frame frame) {
+        TopUp topUp = frame.snapshot().topUp();
+        return flow.verdict() == Verdict.PLANNED && topUp != null && topUp.checking();
     }
 
     /** How fast pipes drain back is not known, and nothing is without a level. */

@@ -153,7 +153,8 @@ class AttachTest {
         assertEquals("", shell.enter(new Harvest(now, "autumn", 2, List.of(168.0, 176.0))));
         IOException more =
                 assertThrows(IOException.class, () -> shell.enter(new Harvest(now, "autumn", 40, List.of(), 8000)));
-        assertTrue(String.valueOf(more.getMessage()).startsWith("cohort autumn has 28 fish, not 40"), more.getMessage());
+        assertTrue(
+                String.valueOf(more.getMessage()).startsWith("cohort autumn has 28 fish, not 40"), more.getMessage());
         String doubt = shell.enter(new StockingChange(now, Stocking.FISHLESS));
         assertTrue(doubt.startsWith("28 fish are on record"), doubt);
     }

@@ -52,7 +52,9 @@ final class PlainWordsTest {
         assertTrue(page.contains("checking"), page);
         assertTrue(page.contains("Top-up ended 06:09. Line not yet confirmed shut, watched until about 06:13."), page);
         assertTrue(
-                page.lines().anyMatch(line -> line.contains("sump") && line.contains("-- L/min") && line.contains("checking")),
+                page.lines()
+                        .anyMatch(line ->
+                                line.contains("sump") && line.contains("-- L/min") && line.contains("checking")),
                 "the rate of the line is not that of the vessel: " + page);
         assertFalse(page.contains("Nothing is wrong"), "what is being checked is not known yet: " + page);
         assertTrue(page.contains("is watched until about 06:13, 06:34 at the latest; look at"), page);

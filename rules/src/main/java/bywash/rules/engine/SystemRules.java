@@ -175,8 +175,10 @@ final class SystemRules {
         Condition condition = null;
         if (leaving && !batch.knownSafe()) {
             BatchView view = batch.view(at);
+            boolean runs = finding != null && finding.rateLMin() < 0;
             condition = Condition.of(
-                    "Water of " + reserve.id() + " is leaving and is not known to be safe",
+                    "Water of " + reserve.id() + (runs ? " is leaving" : " is declared to run in")
+                            + " and is not known to be safe",
                     "The batch: " + view.words() + ".",
                     null,
                     "residual_low_mg_l",

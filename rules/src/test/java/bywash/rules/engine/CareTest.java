@@ -94,6 +94,10 @@ class CareTest {
         enter(new OperatorEntry.TopUpStart(at, "sump", "reserve", 50, Duration.ofMinutes(10)));
         run(2, 0, 6.8);
         assertTrue(first(AlarmKind.UNSAFE_RELEASE).values().containsKey("residual_high_mg_l"));
+        assertEquals(
+                "Water of reserve is declared to run in and is not known to be safe",
+                first(AlarmKind.UNSAFE_RELEASE).message(),
+                "nothing has left it yet");
     }
 
     @Test

@@ -109,7 +109,13 @@ class NitrogenRulesTest {
         assertEquals(1000.0, values(Duration.ZERO).get("tan_mg_l"));
     }
 
-    private static ProbeMonitor ph(String vessel, double value) {
+    private static ProbeMonitor ph(String vessel) {
+        double value = switch (vessel) {
+            case "fish-tank" -> 7.9;
+            case "sump" -> 8.1;
+            case "bed-1" -> 8.3;
+            default -> 9.0;
+        };
         Probe probe = new Probe(vessel + "-ph", vessel, Quantity.PH, null, Duration.ofSeconds(30));
         ProbeMonitor monitor = new ProbeMonitor(probe, null);
         monitor.accept(new Reading(probe.id(), T, value));
@@ -126,8 +132,7 @@ class NitrogenRulesTest {
     })
     void theTestedVesselsOwnProbeComesBeforeAnotherAndAReservesNever(String first, String second, double expected) {
         water(2.0, 8.0, 24);
-        Map<String, Double> values = Map.of("fish-tank", 7.9, "sump", 8.1, "bed-1", 8.3, "reserve", 9.0);
-        rules.tick(T, List.of(ph(first, values.get(first)), ph(second, values.get(second))), Stocking.FISH);
+        rules.tick(T, List.of(ph(first), ph(second)), Stocking.FISH);
         board.tick(T);
         assertEquals(expected, board.views().get(0).values().get("ph"));
     }

@@ -38,17 +38,19 @@ final class FoundFlow {
     /** A valve that was turned down first, and shut later, is shut: older slopes than these need not speak for it. */
     private static final double LATELY_MIN = 12;
 
-    /** For one valve that is turned down so many are shut: odds, before the slopes since then are heard. */
-    private static final double TURNED_DOWN = 0.1;
-
     private static final double MAYBE_TURNED = 0.02;
-    private static final int LESS = 32;
+    /** A dip of noise in the first minutes looks like an end, for one look; between siphons' drains a look shows less new. */
+    private static final int LOOKS = 2;
+
     private static final Prior NONE = new Prior(0, 0, 0, 0, 1);
 
     private final FlowSpan span;
+    private final int looksAsked;
     private Prior prior = NONE;
     private Search search = new Search(0, 0);
     private @Nullable Estimate known;
+    /** What may be left of it since the end of {@code known}. */
+    private Left left = Left.NONE;
     private long looked;
     private double weighedMin;
     private double onsetMin;
@@ -58,13 +60,14 @@ final class FoundFlow {
     /** What was before it, once something of it is booked: from there on what went before is the flow itself. */
     private @Nullable Offset carriedOn;
 
-    /** Whether the last look found that it is over. */
-    private boolean dry;
+    /** How many looks, up to the last, found that it is over. */
+    private int looksOver;
 
     private boolean endTold;
 
     FoundFlow(FlowHistory history, boolean siphons) {
         this.span = new FlowSpan(history, siphons);
+        this.looksAsked = siphons ? 1 : LOOKS;
     }
 
     /** Follows what a sign gave away. */
@@ -81,7 +84,8 @@ final class FoundFlow {
         carriedL = 0;
         carriedSe = 0;
         carriedOn = null;
-        dry = false;
+        looksOver = 0;
+        left = Left.NONE;
         endTold = false;
     }
 
@@ -96,13 +100,15 @@ final class FoundFlow {
         Estimate e = estimate(usual, standingSd, nowMin);
         onsetMin = known == null ? e.onsetMin() : onsetMin;
         known = e;
-        dry = stopped(e, usual, nowMin);
+        left = left(e, usual, nowMin);
+        looksOver = stopped(e, usual, nowMin) ? looksOver + 1 : 0;
         Turn turn = span.turn(e.rateLMin(), e.onsetMin(), SETTLED_MIN, nowMin, usual);
         if (turn != null && surely(turn)) {
             known = estimate(usual, standingSd, turn.tMin());
             carry(known, turn.tMin(), turn.after().rateLMin(), turn.tMin());
             carriedSe = StrictMath.hypot(carriedSe, turn.byLMin() * turn.sdMin());
             known = estimate(usual, standingSd, nowMin);
+            left = left(known, usual, nowMin);
             return;
         }
         if (nowMin - prior.onsetMin() > CARRY_AFTER_MIN && e.ended() < 1 - SURELY_ENDED) {
@@ -154,17 +160,16 @@ final class FoundFlow {
 
     /** Whether slopes show rather none than what is left of a flow whose valve was turned down. */
     private static boolean none(Estimate e, Slope now) {
-        if (!(now.minutes() >= LEAST_SINCE_END_MIN)) {
-            return false;
+        return now.minutes() >= LEAST_SINCE_END_MIN && Left.of(e.rateLMin(), now).odds() < MAYBE_TURNED;
+    }
+
+    /** What may have come since an end that is likely; nothing where too little was seen since then. */
+    private Left left(Estimate e, Usual usual, double nowMin) {
+        if (!(e.ended() > 0)) {
+            return Left.NONE;
         }
-        double rate = now.rateLMin() * StrictMath.signum(e.rateLMin());
-        double less = 0; // how much likelier what is seen is at any lesser rate that is a flow than at none
-        for (int k = 0; k < LESS; k++) {
-            double r = StrictMath.abs(e.rateLMin()) * (k + 0.5) / LESS;
-            double log = (2 * rate - r) * r / (2 * now.seLMin() * now.seLMin());
-            less += r < FlowEvidence.FLOOR_L_MIN ? 0 : StrictMath.exp(log) / LESS;
-        }
-        return TURNED_DOWN * less < MAYBE_TURNED;
+        Slope since = span.since(e.endMin(), nowMin, usual);
+        return since.minutes() >= LEAST_SINCE_END_MIN ? Left.of(e.rateLMin(), since) : Left.NONE;
     }
 
     /**
@@ -184,9 +189,9 @@ final class FoundFlow {
                         && slow.changeOfHoursL(minutes) / shownL < LEFT_OF_CLAIM;
     }
 
-    /** From here on its end is told, if the last look found one. */
+    /** From here on its end is told, if the last looks found one. */
     void tellEnd() {
-        endTold = dry;
+        endTold = looksOver >= looksAsked;
     }
 
     /** Whether its end has been told, so that its last figures have been heard. */
@@ -209,20 +214,30 @@ final class FoundFlow {
         return known == null ? search.sdLMin() : known.rateSeLMin();
     }
 
-    /** What has come by now, signed: of an end that is likely but not sure, its share. */
+    /** What has come by now, signed: of an end that is likely but not sure, its share; with what may be left since then. */
     double litres(double nowMin) {
         Estimate e = known;
         if (e == null) {
             return search.rateLMin() * (nowMin - onsetMin);
         }
         double since = StrictMath.max(0, nowMin - weighedMin);
-        return carriedL + e.litres() + e.rateLMin() * since * (1 - e.ended());
+        double seen = carriedL + e.litres() + e.rateLMin() * since * (1 - e.ended());
+        return seen + e.ended() * left.meanLMin() * sinceEndMin(e, nowMin);
     }
 
     /** One standard error. */
     double litresSe(double nowMin) {
         Estimate e = known;
-        return e == null ? rateSeLMin() * (nowMin - onsetMin) : StrictMath.hypot(carriedSe, e.litresSe());
+        if (e == null) {
+            return rateSeLMin() * (nowMin - onsetMin);
+        }
+        double leftSe = StrictMath.sqrt(e.ended()) * left.sdLMin() * sinceEndMin(e, nowMin);
+        return StrictMath.hypot(StrictMath.hypot(carriedSe, e.litresSe()), leftSe);
+    }
+
+    /** 0 where no end is thought of. */
+    private static double sinceEndMin(Estimate e, double nowMin) {
+        return e.ended() > 0 ? StrictMath.max(0, nowMin - e.endMin()) : 0;
     }
 
     /** What it was, by so late at most; its error with that of one volume, L. */

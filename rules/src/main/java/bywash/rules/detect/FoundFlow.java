@@ -51,6 +51,7 @@ final class FoundFlow {
     private @Nullable Estimate known;
     /** What may be left of it since the end of {@code known}. */
     private Left left = Left.NONE;
+
     private long looked;
     private double weighedMin;
     private double onsetMin;
@@ -160,7 +161,8 @@ final class FoundFlow {
 
     /** Whether slopes show rather none than what is left of a flow whose valve was turned down. */
     private static boolean none(Estimate e, Slope now) {
-        return now.minutes() >= LEAST_SINCE_END_MIN && Left.of(e.rateLMin(), now).odds() < MAYBE_TURNED;
+        return now.minutes() >= LEAST_SINCE_END_MIN
+                && Left.of(e.rateLMin(), now).odds() < MAYBE_TURNED;
     }
 
     /** What may have come since an end that is likely; nothing where too little was seen since then. */
